@@ -5998,6 +5998,11 @@
         <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
     </message>
     <message>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart. %7 is allowed (%8): these readings can&apos;t tell on which side of that they lie.</source>
+        <extracomment>leak.spread_unsure</extracomment>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand. Erlaubt sind %7 (%8): Diese Messwerte können nicht sagen, auf welcher Seite davon sie liegen.</translation>
+    </message>
+    <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
         <extracomment>leak.spread_fails</extracomment>
         <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand, mehr als die erlaubten %7 (%8).</translation>
@@ -6118,6 +6123,16 @@
         <translation>Mit der Trockenprüfung anfangen: Sie geht schnell und zeigt, ob weiterzusuchen ist.</translation>
     </message>
     <message>
+        <source>Dry test once the engine has run and the oil is off its rings: the wet readings have nothing to be compared with.</source>
+        <extracomment>next.dry_after_wet</extracomment>
+        <translation>Trockene Prüfung, wenn der Motor gelaufen und das Öl von den Ringen ist: Mit den nassen Messwerten lässt sich nichts vergleichen.</translation>
+    </message>
+    <message>
+        <source>A reading lies above the factory range: hold the gauge against another one and look up the limits; then look for oil, fuel or carbon in the cylinder.</source>
+        <extracomment>next.reads_above</extracomment>
+        <translation>Ein Messwert liegt über dem Werksbereich: das Manometer gegen ein anderes halten und die Grenzwerte nachschlagen; dann nach Öl, Kraftstoff oder Ölkohle im Zylinder sehen.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
         <extracomment>next.dry</extracomment>
         <translation>Zylinder %1 hat noch keinen trockenen Messwert: Die anderen lassen sich nicht mit ihm vergleichen.</translation>
@@ -6156,6 +6171,21 @@
         <source>Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a valve.</source>
         <extracomment>next.listen_valves</extracomment>
         <translation>An Einlass und Auslass von Zylinder %1 horchen: die Luft im Kerzenloch von %2 kann an einem Ventil vorbeigekommen sein.</translation>
+    </message>
+    <message>
+        <source>Put the air on cylinder %1 again and watch for a minute (%2): a trace that goes on is a leak, one that stops was air caught there.</source>
+        <extracomment>next.watch_trace</extracomment>
+        <translation>Noch einmal Luft auf Zylinder %1 geben und eine Minute beobachten (%2): Eine Spur, die anhält, ist ein Leck; eine, die aufhört, war eingeschlossene Luft.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1, before the head comes off: let the engine cool, have the cooling system put under pressure and the coolant tested for exhaust gas.</source>
+        <extracomment>next.coolant_sure</extracomment>
+        <translation>Zylinder %1, bevor der Kopf herunterkommt: Motor abkühlen lassen, das Kühlsystem unter Druck prüfen und das Kühlmittel auf Abgas prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1, before the head comes off: make sure of %2 by listening once more, with soapy water where it reaches, and check the head bolts by the engine&apos;s manual.</source>
+        <extracomment>next.gasket_sure</extracomment>
+        <translation>Zylinder %1, bevor der Kopf herunterkommt: Gewissheit verschaffen (%2) durch nochmaliges Hören, mit Seifenwasser, wo es hinkommt, und die Kopfschrauben nach dem Handbuch des Motors prüfen.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
@@ -6361,6 +6391,11 @@
         <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
         <extracomment>weak.battery_by</extracomment>
         <translation>Die Batterie zeigte %1: Ein langsamer Anlasser lässt jeden Zylinder zu wenig zeigen, nach dem Modell um etwa %2.</translation>
+    </message>
+    <message>
+        <source>The engine was cranked at %1 rpm: under some %2 rpm every cylinder reads low. Charge the battery, or see to the starter, and repeat.</source>
+        <extracomment>weak.slow_cranking</extracomment>
+        <translation>Der Motor wurde mit %1 U/min durchgedreht: Unter etwa %2 U/min zeigt jeder Zylinder zu wenig. Batterie laden oder nach dem Anlasser sehen und wiederholen.</translation>
     </message>
     <message>
         <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
@@ -7568,6 +7603,16 @@
         <translation>Zylinder %1 zeigte mit Öl %3 und trocken %2: Der nasse Messwert bleibt bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
+        <source>Cylinder %1: its dry readings are too far apart; they and its wet ones are left out of the odds.</source>
+        <extracomment>odds.dry_apart</extracomment>
+        <translation>Zylinder %1: Seine trockenen Messwerte liegen zu weit auseinander; sie und die nassen bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: its leak-down readings are too far apart; they and what was heard are left out of the odds.</source>
+        <extracomment>odds.held_apart</extracomment>
+        <translation>Zylinder %1: Seine Messwerte der Druckverlustprüfung liegen zu weit auseinander; sie und das Gehörte bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 held nothing of %2: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.held_nothing</extracomment>
         <translation>Zylinder %1 hielt nichts von %2: Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
@@ -7781,6 +7826,16 @@
         <source>Cylinder %1: the likeliest so far is %2, odds %3. That rests on pressures and on how often each part is at fault: listening at every exit can turn it round.</source>
         <extracomment>odds.main_unheard</extracomment>
         <translation>Zylinder %1: Am wahrscheinlichsten bisher: %2, Wahrscheinlichkeit %3. Das beruht auf Drücken und darauf, wie oft jedes Teil schadhaft ist: An jedem Austritt zu horchen kann es umkehren.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks little, yet there is likely a fault at %2: odds %3.</source>
+        <extracomment>odds.seals_but</extracomment>
+        <translation>Zylinder %1 verliert wenig und hat doch wahrscheinlich hier einen Fehler: %2. Wahrscheinlichkeit %3.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks little, yet there is a fault at %2: %3.</source>
+        <extracomment>odds.likely_seals_but</extracomment>
+        <translation>Zylinder %1 verliert wenig und hat doch hier einen Fehler: %2, %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well: odds %2.</source>
@@ -8198,6 +8253,46 @@
         <translation>Zylinder %1 zeigt %2: zu niedrig, aber mit weit weniger Ventilspiel als bei den übrigen (%3). Erst nachmessen und einstellen, dann erneut prüfen.</translation>
     </message>
     <message>
+        <source>Cylinder %1 reads %2, above the factory range that ends at %3: oil, fuel or carbon in it, or the wrong gauge or limits.</source>
+        <extracomment>cylinder.reads_above</extracomment>
+        <translation>Zylinder %1 zeigt %2, über dem Werksbereich, der bei %3 endet: Öl, Kraftstoff oder Ölkohle darin, oder falsches Manometer oder falsche Grenzwerte.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well (leakage %3) and reads %2, above the factory range: oil, fuel or carbon in it, or the wrong gauge or limits.</source>
+        <extracomment>cylinder.seals_reads_above</extracomment>
+        <translation>Zylinder %1 dichtet gut (Druckverlust %3) und zeigt %2, über dem Werksbereich: Öl, Kraftstoff oder Ölkohle darin, oder falsches Manometer oder falsche Grenzwerte.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well (leakage %3); its dry reading of %2 is borderline.</source>
+        <extracomment>cylinder.seals_reads_borderline</extracomment>
+        <translation>Zylinder %1 dichtet gut (Druckverlust %3); sein trockener Messwert von %2 ist grenzwertig.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well (leakage %3) yet built up %2, more than once. See whether its valves move, and check adapter, hose and valve core.</source>
+        <extracomment>cylinder.seals_but_builds_nothing</extracomment>
+        <translation>Zylinder %1 dichtet gut (Druckverlust %3) und baute doch nur %2 auf, mehr als einmal. Nachsehen, ob sich die Ventile bewegen, und Adapter, Schlauch und Ventileinsatz prüfen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, yet some of it comes out at %3, where none may: gasket or crack.</source>
+        <extracomment>cylinder.little_but_at</extracomment>
+        <translation>Zylinder %1 verliert nur %2, aber etwas davon tritt dort aus, wo nichts austreten darf: %3. Dichtung oder Riss.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, but a trace of air was noticed at %3, where none may come out. Look again.</source>
+        <extracomment>cylinder.little_and_trace_at</extracomment>
+        <translation>Zylinder %1 verliert nur %2, aber eine Spur Luft wurde dort bemerkt, wo keine austreten darf: %3. Noch einmal nachsehen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: air comes out at %2, where none may: gasket or crack. A leak-down test tells how much.</source>
+        <extracomment>cylinder.air_at</extracomment>
+        <translation>Zylinder %1: Luft tritt aus, wo keine austreten darf: %2. Dichtung oder Riss. Eine Druckverlustprüfung sagt, wie viel.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: a trace of air was noticed at %2, where none may come out. A leak-down test tells how much.</source>
+        <extracomment>cylinder.trace_at</extracomment>
+        <translation>Zylinder %1: Eine Spur Luft wurde dort bemerkt, wo keine austreten darf: %2. Eine Druckverlustprüfung sagt, wie viel.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 loses %2: wear, not yet a fault.</source>
         <extracomment>cylinder.wear</extracomment>
         <translation>Zylinder %1 verliert %2: Verschleiß, noch kein Fehler.</translation>
@@ -8206,6 +8301,21 @@
         <source>Cylinder %1 leaks %2. Listen where the air comes out.</source>
         <extracomment>cylinder.leaks_unheard</extracomment>
         <translation>Zylinder %1 verliert %2. Horchen, wo die Luft herauskommt.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, and nothing was heard where it was listened for. Listen again where it is quiet, at every exit.</source>
+        <extracomment>cylinder.leaks_silent</extracomment>
+        <translation>Zylinder %1 verliert %2, und wo gehorcht wurde, war nichts zu hören. Noch einmal in Ruhe horchen, an jedem Austritt.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, equally loud at two exits: %3 and %4.</source>
+        <extracomment>cylinder.leaks_tie</extracomment>
+        <translation>Zylinder %1 verliert %2, gleich laut an zwei Austritten: %3 und %4.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, loudest at an exit (%3) that names no part. Listen at the others too.</source>
+        <extracomment>cylinder.leaks_no_path</extracomment>
+        <translation>Zylinder %1 verliert %2, am lautesten an einem Austritt (%3), der kein Teil benennt. Auch an den anderen horchen.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2: a fault if the tester is as assumed, perhaps none. Name the tester and its restrictor first.</source>
@@ -8286,6 +8396,11 @@
         <source>Nothing measured yet.</source>
         <extracomment>engine.not_measured</extracomment>
         <translation>Noch nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Wet tests only so far: nothing to compare them with.</source>
+        <extracomment>engine.wet_only</extracomment>
+        <translation>Bisher nur nasse Prüfungen: nichts, womit sie sich vergleichen ließen.</translation>
     </message>
     <message>
         <source>Every cylinder seals well.</source>
@@ -8438,6 +8553,11 @@
         <translation>Luft geht verloren, und doch wurde an keinem Austritt etwas gehört. Es mit Schlauch, Hand und Seifenwasser versuchen.</translation>
     </message>
     <message>
+        <source>Air also at: %1 (%2). None may come out there, however little: gasket or crack.</source>
+        <extracomment>thumb.gasket_too</extracomment>
+        <translation>Luft auch hier: %1 (%2). Dort darf keine austreten, so wenig es auch ist: Dichtung oder Riss.</translation>
+    </message>
+    <message>
         <source>A gasket sign may also be a crack in head or block.</source>
         <extracomment>thumb.gasket_or_crack</extracomment>
         <translation>Ein Zeichen für die Dichtung kann auch ein Riss in Kopf oder Block sein.</translation>
@@ -8508,6 +8628,21 @@
         <translation>Zylinder %1 verliert %2, und doch wurde an keinem Austritt etwas gehört. So viel Luft muss irgendwo herauskommen: Adapter und Schlauch ansehen.</translation>
     </message>
     <message>
+        <source>Set to %1 it leaks %2, set to %3 only %4: no single leak does both. Do the leak-down again at one set pressure.</source>
+        <extracomment>contra.set_pressures</extracomment>
+        <translation>Auf %1 eingestellt verliert er %2, auf %3 eingestellt nur %4: Kein einzelnes Leck kann beides. Die Druckverlustprüfung bei einem Einstelldruck wiederholen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 and %3 in the same dry test: further apart than any gauge or starter scatters. Do it again: two readings that agree count.</source>
+        <extracomment>misfit.dry_apart</extracomment>
+        <translation>Zylinder %1 zeigte %2 und %3 in derselben trockenen Prüfung: So weit streuen kein Manometer und kein Anlasser. Wiederholen: Zwei Messwerte, die übereinstimmen, zählen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 held %2 and %3 of the same set pressure. Turn the engine twice by hand and do it again: two readings that agree count.</source>
+        <extracomment>misfit.held_apart</extracomment>
+        <translation>Zylinder %1 hielt %2 und %3 vom selben Einstelldruck. Den Motor zweimal von Hand durchdrehen und wiederholen: Zwei Messwerte, die übereinstimmen, zählen.</translation>
+    </message>
+    <message>
         <source>The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it.</source>
         <extracomment>contra.photo_differs</extracomment>
         <translation>Das Foto zu „%1“ zeigt %3, eingetippt wurde %2: das Foto ansehen und es klären.</translation>
@@ -8531,6 +8666,11 @@
         <source>Cylinder %1, %2: %3 was read after oil had gone in. It is kept, and not counted with what was read before the oil.</source>
         <extracomment>question.after_oil</extracomment>
         <translation>Zylinder %1, %2: %3 wurde abgelesen, nachdem Öl hineinkam. Der Wert bleibt erhalten und zählt nicht mit dem, was vor dem Öl abgelesen wurde.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: %3 lies far from the other readings of its %2 and is left out. Strike it out if it was a slip.</source>
+        <extracomment>question.odd_one</extracomment>
+        <translation>Zylinder %1, %2: %3 liegt weit von den anderen Messwerten und zählt nicht mit. Streichen, wenn es ein Versehen war.</translation>
     </message>
     <message>
         <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
@@ -11965,6 +12105,16 @@
         <translation>Das Doppelte dessen, was als sehr niedrig gilt: Kein Leck ändert sich von einer Messung zur nächsten so sehr, wohl aber die Stellung des Kolbens.</translation>
     </message>
     <message>
+        <source>Repeats of one cylinder are wildly apart from here on: dry readings as a share of the higher one, leak-downs as a share of the set pressure.</source>
+        <extracomment>repeats-apart, text</extracomment>
+        <translation>Von hier an liegen Wiederholungen an einem Zylinder viel zu weit auseinander: trockene Messwerte als Anteil des höheren, Druckverlust als Anteil des Einstelldrucks.</translation>
+    </message>
+    <message>
+        <source>More than ten times the usual scatter of a dry reading: an adapter not tight, too few pulls, a digit typed wrongly, a valve that did not seat. A mean of such readings is neither.</source>
+        <extracomment>repeats-apart, comment</extracomment>
+        <translation>Mehr als das Zehnfache der üblichen Streuung eines trockenen Messwerts: ein undichter Adapter, zu wenige Hübe, eine falsch getippte Ziffer, ein Ventil, das nicht richtig saß. Ein Mittel daraus ist keines von beiden.</translation>
+    </message>
+    <message>
         <source>A first puff under this share of what the cylinder should reach (the highest cylinder, or the low end of the factory range) counts as low first.</source>
         <extracomment>first-puff-low, text</extracomment>
         <translation>Ein erster Hub unter diesem Anteil von dem, was der Zylinder erreichen sollte (der höchste Zylinder oder das untere Ende des Werksbereichs), gilt als niedriger erster Hub.</translation>
@@ -12475,6 +12625,16 @@
         <translation>Anlasser drehen einen Motor ohne Kerzen mit 200 bis 350 U/min.</translation>
     </message>
     <message>
+        <source>Under this cranking speed the readings are said to be worth less.</source>
+        <extracomment>slow-cranking, text</extracomment>
+        <translation>Unter dieser Drehzahl beim Durchdrehen wird gesagt, dass die Messwerte weniger wert sind.</translation>
+    </message>
+    <message>
+        <source>A starter in order turns a warm engine at 200 rpm and more.</source>
+        <extracomment>slow-cranking, comment</extracomment>
+        <translation>Ein Anlasser in Ordnung dreht einen warmen Motor mit 200 U/min und mehr.</translation>
+    </message>
+    <message>
         <source>Speed near top dead centre over the mean cranking speed, which is what a counter shows.</source>
         <extracomment>speed-dip, text</extracomment>
         <translation>Drehzahl nahe dem oberen Totpunkt im Verhältnis zur mittleren Anlasserdrehzahl, die ein Drehzahlmesser zeigt.</translation>
@@ -12813,6 +12973,16 @@
         <source>As in odds.json: rings find another place, a valve another seat.</source>
         <extracomment>leak-repeat, comment</extracomment>
         <translation>Wie in odds.json: Kolbenringe finden eine andere Lage, ein Ventil einen anderen Sitz.</translation>
+    </message>
+    <message>
+        <source>Leak areas found at two set pressures beyond this ratio can&apos;t be those of one leak.</source>
+        <extracomment>leak-sizes-apart, text</extracomment>
+        <translation>Leckflächen bei zwei Einstelldrücken, die weiter als um dieses Verhältnis auseinanderliegen, können nicht von einem Leck sein.</translation>
+    </message>
+    <message>
+        <source>A narrow gap shows some three times the area at 5.5 bar that it shows at 1.4 bar; no other law goes further.</source>
+        <extracomment>leak-sizes-apart, comment</extracomment>
+        <translation>Ein enger Spalt zeigt bei 5,5 bar etwa dreimal die Fläche, die er bei 1,4 bar zeigt; weiter geht kein anderes Gesetz.</translation>
     </message>
     <message>
         <source>Doubt of a restrictor&apos;s effective area, as a share of it.</source>

@@ -5998,6 +5998,11 @@
         <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; por encima de %7 mirar otra vez, por encima de %8 es un fallo (%9).</translation>
     </message>
     <message>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart. %7 is allowed (%8): these readings can&apos;t tell on which side of that they lie.</source>
+        <extracomment>leak.spread_unsure</extracomment>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia. Se admite %7 (%8): estas lecturas no pueden decir de qué lado quedan.</translation>
+    </message>
+    <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
         <extracomment>leak.spread_fails</extracomment>
         <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia, más del %7 admitido (%8).</translation>
@@ -6118,6 +6123,16 @@
         <translation>Empezar por la prueba en seco: es rápida y muestra si hay que seguir buscando.</translation>
     </message>
     <message>
+        <source>Dry test once the engine has run and the oil is off its rings: the wet readings have nothing to be compared with.</source>
+        <extracomment>next.dry_after_wet</extracomment>
+        <translation>Prueba en seco cuando el motor haya funcionado y los segmentos ya no tengan aceite: las lecturas húmedas no tienen con qué compararse.</translation>
+    </message>
+    <message>
+        <source>A reading lies above the factory range: hold the gauge against another one and look up the limits; then look for oil, fuel or carbon in the cylinder.</source>
+        <extracomment>next.reads_above</extracomment>
+        <translation>Una lectura queda por encima del margen de fábrica: comparar el manómetro con otro y consultar los límites; después buscar aceite, combustible o carbonilla en el cilindro.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
         <extracomment>next.dry</extracomment>
         <translation>El cilindro %1 aún no tiene lectura en seco: los demás no se pueden comparar con él.</translation>
@@ -6156,6 +6171,21 @@
         <source>Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a valve.</source>
         <extracomment>next.listen_valves</extracomment>
         <translation>Escuchar en admisión y escape del cilindro %1: el aire en el agujero de bujía de %2 puede haber pasado por una válvula.</translation>
+    </message>
+    <message>
+        <source>Put the air on cylinder %1 again and watch for a minute (%2): a trace that goes on is a leak, one that stops was air caught there.</source>
+        <extracomment>next.watch_trace</extracomment>
+        <translation>Volver a dar aire al cilindro %1 y observar un minuto (%2): un rastro que sigue es una fuga; uno que cesa era aire atrapado.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1, before the head comes off: let the engine cool, have the cooling system put under pressure and the coolant tested for exhaust gas.</source>
+        <extracomment>next.coolant_sure</extracomment>
+        <translation>Cilindro %1, antes de quitar la culata: dejar enfriar el motor, hacer probar a presión el sistema de refrigeración y buscar gases de escape en el refrigerante.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1, before the head comes off: make sure of %2 by listening once more, with soapy water where it reaches, and check the head bolts by the engine&apos;s manual.</source>
+        <extracomment>next.gasket_sure</extracomment>
+        <translation>Cilindro %1, antes de quitar la culata: asegurarse (%2) escuchando otra vez, con agua jabonosa donde alcance, y comprobar los tornillos de culata según el manual del motor.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
@@ -6361,6 +6391,11 @@
         <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
         <extracomment>weak.battery_by</extracomment>
         <translation>La batería marcaba %1: un arranque lento hace que todos los cilindros den poco, alrededor de %2 menos según el modelo.</translation>
+    </message>
+    <message>
+        <source>The engine was cranked at %1 rpm: under some %2 rpm every cylinder reads low. Charge the battery, or see to the starter, and repeat.</source>
+        <extracomment>weak.slow_cranking</extracomment>
+        <translation>El motor giró a %1 rpm: por debajo de unas %2 rpm todos los cilindros dan de menos. Cargar la batería o revisar el motor de arranque, y repetir.</translation>
     </message>
     <message>
         <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
@@ -7568,6 +7603,16 @@
         <translation>El cilindro %1 marcó %3 con aceite y %2 en seco: la lectura húmeda queda fuera de las probabilidades.</translation>
     </message>
     <message>
+        <source>Cylinder %1: its dry readings are too far apart; they and its wet ones are left out of the odds.</source>
+        <extracomment>odds.dry_apart</extracomment>
+        <translation>Cilindro %1: sus lecturas en seco están demasiado separadas; ellas y las húmedas quedan fuera de las probabilidades.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: its leak-down readings are too far apart; they and what was heard are left out of the odds.</source>
+        <extracomment>odds.held_apart</extracomment>
+        <translation>Cilindro %1: sus lecturas de estanqueidad están demasiado separadas; ellas y lo escuchado quedan fuera de las probabilidades.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 held nothing of %2: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.held_nothing</extracomment>
         <translation>El cilindro %1 no mantuvo nada de %2: la estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
@@ -7781,6 +7826,16 @@
         <source>Cylinder %1: the likeliest so far is %2, odds %3. That rests on pressures and on how often each part is at fault: listening at every exit can turn it round.</source>
         <extracomment>odds.main_unheard</extracomment>
         <translation>Cilindro %1: lo más probable por ahora: %2, probabilidad %3. Eso se basa en presiones y en la frecuencia con que falla cada pieza: escuchar en cada salida puede darle la vuelta.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks little, yet there is likely a fault at %2: odds %3.</source>
+        <extracomment>odds.seals_but</extracomment>
+        <translation>El cilindro %1 pierde poco y, sin embargo, es probable un fallo aquí: %2, probabilidad %3.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks little, yet there is a fault at %2: %3.</source>
+        <extracomment>odds.likely_seals_but</extracomment>
+        <translation>El cilindro %1 pierde poco y, sin embargo, hay un fallo aquí: %2, %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well: odds %2.</source>
@@ -8198,6 +8253,46 @@
         <translation>El cilindro %1 da %2: demasiado bajo, pero %3 tiene mucho menos juego que las demás. Primero revisar y ajustar, luego probar de nuevo.</translation>
     </message>
     <message>
+        <source>Cylinder %1 reads %2, above the factory range that ends at %3: oil, fuel or carbon in it, or the wrong gauge or limits.</source>
+        <extracomment>cylinder.reads_above</extracomment>
+        <translation>El cilindro %1 da %2, por encima del margen de fábrica, que acaba en %3: aceite, combustible o carbonilla dentro, o manómetro o límites equivocados.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well (leakage %3) and reads %2, above the factory range: oil, fuel or carbon in it, or the wrong gauge or limits.</source>
+        <extracomment>cylinder.seals_reads_above</extracomment>
+        <translation>El cilindro %1 sella bien (pérdida %3) y da %2, por encima del margen de fábrica: aceite, combustible o carbonilla dentro, o manómetro o límites equivocados.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well (leakage %3); its dry reading of %2 is borderline.</source>
+        <extracomment>cylinder.seals_reads_borderline</extracomment>
+        <translation>El cilindro %1 sella bien (pérdida %3); su lectura en seco de %2 está en el límite.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well (leakage %3) yet built up %2, more than once. See whether its valves move, and check adapter, hose and valve core.</source>
+        <extracomment>cylinder.seals_but_builds_nothing</extracomment>
+        <translation>El cilindro %1 sella bien (pérdida %3) y, sin embargo, acumuló %2, más de una vez. Ver si sus válvulas se mueven y revisar adaptador, manguera y obús de la válvula.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, yet some of it comes out at %3, where none may: gasket or crack.</source>
+        <extracomment>cylinder.little_but_at</extracomment>
+        <translation>El cilindro %1 solo pierde %2, pero una parte sale por donde no debe salir nada: %3. Junta o grieta.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, but a trace of air was noticed at %3, where none may come out. Look again.</source>
+        <extracomment>cylinder.little_and_trace_at</extracomment>
+        <translation>El cilindro %1 solo pierde %2, pero se notó un rastro de aire por donde no debe salir nada: %3. Mirar otra vez.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: air comes out at %2, where none may: gasket or crack. A leak-down test tells how much.</source>
+        <extracomment>cylinder.air_at</extracomment>
+        <translation>Cilindro %1: sale aire por donde no debe salir: %2. Junta o grieta. Una prueba de estanqueidad dice cuánto.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: a trace of air was noticed at %2, where none may come out. A leak-down test tells how much.</source>
+        <extracomment>cylinder.trace_at</extracomment>
+        <translation>Cilindro %1: se notó un rastro de aire por donde no debe salir: %2. Una prueba de estanqueidad dice cuánto.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 loses %2: wear, not yet a fault.</source>
         <extracomment>cylinder.wear</extracomment>
         <translation>El cilindro %1 pierde %2: desgaste, aún no un fallo.</translation>
@@ -8206,6 +8301,21 @@
         <source>Cylinder %1 leaks %2. Listen where the air comes out.</source>
         <extracomment>cylinder.leaks_unheard</extracomment>
         <translation>El cilindro %1 pierde %2. Escuchar por dónde sale el aire.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, and nothing was heard where it was listened for. Listen again where it is quiet, at every exit.</source>
+        <extracomment>cylinder.leaks_silent</extracomment>
+        <translation>El cilindro %1 pierde %2 y no se oyó nada donde se escuchó. Volver a escuchar en silencio, en todas las salidas.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, equally loud at two exits: %3 and %4.</source>
+        <extracomment>cylinder.leaks_tie</extracomment>
+        <translation>El cilindro %1 pierde %2, igual de fuerte por dos salidas: %3 y %4.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, loudest at an exit (%3) that names no part. Listen at the others too.</source>
+        <extracomment>cylinder.leaks_no_path</extracomment>
+        <translation>El cilindro %1 pierde %2, lo más fuerte por una salida (%3) que no señala ninguna pieza. Escuchar también en las demás.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2: a fault if the tester is as assumed, perhaps none. Name the tester and its restrictor first.</source>
@@ -8286,6 +8396,11 @@
         <source>Nothing measured yet.</source>
         <extracomment>engine.not_measured</extracomment>
         <translation>Aún no se ha medido nada.</translation>
+    </message>
+    <message>
+        <source>Wet tests only so far: nothing to compare them with.</source>
+        <extracomment>engine.wet_only</extracomment>
+        <translation>Hasta ahora solo pruebas húmedas: nada con que compararlas.</translation>
     </message>
     <message>
         <source>Every cylinder seals well.</source>
@@ -8438,6 +8553,11 @@
         <translation>Se pierde aire y, sin embargo, no se oyó nada en ninguna salida. Probar con manguera, mano y agua jabonosa.</translation>
     </message>
     <message>
+        <source>Air also at: %1 (%2). None may come out there, however little: gasket or crack.</source>
+        <extracomment>thumb.gasket_too</extracomment>
+        <translation>Aire también aquí: %1 (%2). Ahí no debe salir nada, por poco que sea: junta o grieta.</translation>
+    </message>
+    <message>
         <source>A gasket sign may also be a crack in head or block.</source>
         <extracomment>thumb.gasket_or_crack</extracomment>
         <translation>Un indicio de junta también puede ser una grieta en culata o bloque.</translation>
@@ -8508,6 +8628,21 @@
         <translation>El cilindro %1 pierde %2 y, sin embargo, no se oyó nada en ninguna salida. Tanto aire tiene que salir por algún sitio: revisar adaptador y manguera.</translation>
     </message>
     <message>
+        <source>Set to %1 it leaks %2, set to %3 only %4: no single leak does both. Do the leak-down again at one set pressure.</source>
+        <extracomment>contra.set_pressures</extracomment>
+        <translation>Ajustado a %1 pierde %2; ajustado a %3, solo %4: ninguna fuga hace las dos cosas. Repetir la prueba de estanqueidad a una sola presión de ajuste.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 and %3 in the same dry test: further apart than any gauge or starter scatters. Do it again: two readings that agree count.</source>
+        <extracomment>misfit.dry_apart</extracomment>
+        <translation>El cilindro %1 marcó %2 y %3 en la misma prueba en seco: ningún manómetro ni motor de arranque varía tanto. Repetirla: cuentan dos lecturas que coincidan.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 held %2 and %3 of the same set pressure. Turn the engine twice by hand and do it again: two readings that agree count.</source>
+        <extracomment>misfit.held_apart</extracomment>
+        <translation>El cilindro %1 mantuvo %2 y %3 con la misma presión de ajuste. Girar el motor dos veces a mano y repetir: cuentan dos lecturas que coincidan.</translation>
+    </message>
+    <message>
         <source>The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it.</source>
         <extracomment>contra.photo_differs</extracomment>
         <translation>La foto (%1) marca %3, y se escribió %2: mirar la foto y aclararlo.</translation>
@@ -8531,6 +8666,11 @@
         <source>Cylinder %1, %2: %3 was read after oil had gone in. It is kept, and not counted with what was read before the oil.</source>
         <extracomment>question.after_oil</extracomment>
         <translation>Cilindro %1, %2: %3 se leyó después de echar aceite. Se guarda, y no se cuenta con lo leído antes del aceite.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: %3 lies far from the other readings of its %2 and is left out. Strike it out if it was a slip.</source>
+        <extracomment>question.odd_one</extracomment>
+        <translation>Cilindro %1, %2: %3 queda lejos de las demás lecturas y no cuenta. Tacharla si fue un descuido.</translation>
     </message>
     <message>
         <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
@@ -11965,6 +12105,16 @@
         <translation>El doble de lo que cuenta como muy bajo: ninguna fuga cambia tanto de una lectura a la siguiente; el lugar del pistón, sí.</translation>
     </message>
     <message>
+        <source>Repeats of one cylinder are wildly apart from here on: dry readings as a share of the higher one, leak-downs as a share of the set pressure.</source>
+        <extracomment>repeats-apart, text</extracomment>
+        <translation>Desde aquí las repeticiones en un cilindro están demasiado separadas: lecturas en seco como parte de la más alta, estanqueidad como parte de la presión de ajuste.</translation>
+    </message>
+    <message>
+        <source>More than ten times the usual scatter of a dry reading: an adapter not tight, too few pulls, a digit typed wrongly, a valve that did not seat. A mean of such readings is neither.</source>
+        <extracomment>repeats-apart, comment</extracomment>
+        <translation>Más de diez veces la dispersión habitual de una lectura en seco: un adaptador flojo, pocas vueltas, una cifra mal tecleada, una válvula que no asentó. Su media no es ni una ni otra.</translation>
+    </message>
+    <message>
         <source>A first puff under this share of what the cylinder should reach (the highest cylinder, or the low end of the factory range) counts as low first.</source>
         <extracomment>first-puff-low, text</extracomment>
         <translation>Una primera embolada por debajo de esta fracción de lo que el cilindro debería alcanzar (el cilindro más alto, o el extremo inferior del rango de fábrica) cuenta como primera baja.</translation>
@@ -12475,6 +12625,16 @@
         <translation>Los motores de arranque hacen girar un motor sin bujías a 200 a 350 rpm.</translation>
     </message>
     <message>
+        <source>Under this cranking speed the readings are said to be worth less.</source>
+        <extracomment>slow-cranking, text</extracomment>
+        <translation>Por debajo de esta velocidad de giro se dice que las lecturas valen menos.</translation>
+    </message>
+    <message>
+        <source>A starter in order turns a warm engine at 200 rpm and more.</source>
+        <extracomment>slow-cranking, comment</extracomment>
+        <translation>Un motor de arranque en orden gira un motor caliente a 200 rpm o más.</translation>
+    </message>
+    <message>
         <source>Speed near top dead centre over the mean cranking speed, which is what a counter shows.</source>
         <extracomment>speed-dip, text</extracomment>
         <translation>Velocidad cerca del punto muerto superior respecto a la velocidad media de arranque, que es la que marca un cuentavueltas.</translation>
@@ -12813,6 +12973,16 @@
         <source>As in odds.json: rings find another place, a valve another seat.</source>
         <extracomment>leak-repeat, comment</extracomment>
         <translation>Como en odds.json: los segmentos encuentran otro sitio, una válvula otro asiento.</translation>
+    </message>
+    <message>
+        <source>Leak areas found at two set pressures beyond this ratio can&apos;t be those of one leak.</source>
+        <extracomment>leak-sizes-apart, text</extracomment>
+        <translation>Áreas de fuga halladas a dos presiones de ajuste y separadas más que esta proporción no pueden ser de una sola fuga.</translation>
+    </message>
+    <message>
+        <source>A narrow gap shows some three times the area at 5.5 bar that it shows at 1.4 bar; no other law goes further.</source>
+        <extracomment>leak-sizes-apart, comment</extracomment>
+        <translation>Una rendija estrecha muestra a 5,5 bar unas tres veces el área que muestra a 1,4 bar; ninguna otra ley va más lejos.</translation>
     </message>
     <message>
         <source>Doubt of a restrictor&apos;s effective area, as a share of it.</source>

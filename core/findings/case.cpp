@@ -9,6 +9,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/crank_way.h"
+#include "core/findings/leak_sums.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/cranking.h"
 
@@ -138,14 +139,56 @@ VeryLow very_low_among(const Case& at, const std::vector<const Reading*>& readin
     return out;
 }
 
-}  // namespace
+std::vector<const Reading*> odd_among(const Case& at, TestKind test, std::vector<const Reading*> readings) {
+    if (readings.size() < 3) return {};
+    const Reading& newest = *readings.back();
+    const auto odd = [&](const Reading* reading) { return far_apart(at, test, *reading, newest); };
+    if (std::ranges::count_if(readings, odd) > std::ssize(readings) - 2) return {};
+    std::erase_if(readings, [&](const Reading* reading) { return !odd(reading); });
+    return readings;
+}
 
-std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder) {
+/// What counts before anything is said of readings that are wildly apart.
+std::vector<const Reading*> comparable(const Case& at, TestKind test, int cylinder) {
     auto readings = of_one_tag(at, test, cylinder);
     if (test == TestKind::wet) return readings;
     if (test == TestKind::leak_down) std::erase_if(readings, holds_over_set);
     leave_out(readings, over_oil_among(at, readings));
     if (test == TestKind::leak_down) leave_out(readings, very_low_among(at, readings).readings);
+    return readings;
+}
+
+}  // namespace
+
+bool far_apart(const Case& at, TestKind test, const Reading& one, const Reading& other) {
+    const double limit = at.reference.assumed("repeats-apart");
+    if (test == TestKind::dry) {
+        if (!one.final || !other.final) return false;
+        const double a = one.final->si(), b = other.final->si();
+        // What can't be told from nothing is for another question.
+        const double steps = one.final->step_si() + other.final->step_si();
+        return std::abs(a - b) > std::max(limit * std::max(a, b), steps);
+    }
+    if (test != TestKind::leak_down || !one.set || !other.set || !one.held || !other.held ||
+        !(one.set->si() > 0.0) || !same_set_pressure(one.set->si(), other.set->si(), at.reference))
+        return false;
+    return std::abs(one.held->si() / one.set->si() - other.held->si() / other.set->si()) > limit;
+}
+
+bool wildly_apart(const Case& at, TestKind test, const std::vector<const Reading*>& readings) {
+    return readings.size() > 1 && std::all_of(readings.begin(), readings.end() - 1, [&](const Reading* one) {
+               return far_apart(at, test, *one, *readings.back());
+           });
+}
+
+std::vector<const Reading*> odd_ones(const Case& at, TestKind test, int cylinder) {
+    return odd_among(at, test, comparable(at, test, cylinder));
+}
+
+std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder) {
+    auto readings = comparable(at, test, cylinder);
+    if (test == TestKind::dry || test == TestKind::leak_down)
+        leave_out(readings, odd_among(at, test, readings));
     return readings;
 }
 
@@ -223,9 +266,7 @@ const Heard* loudest(const CylinderFindings& cylinder) {
     const Heard& first = cylinder.exits.front();
     if (first.loudness == Loudness::nothing || !first.path) return nullptr;
     // Two exits may be equally loud as long as they mean the same path.
-    for (const Heard& other : cylinder.exits)
-        if (other.loudness == first.loudness && other.path != first.path) return nullptr;
-    return &first;
+    return equally_loud(cylinder) ? nullptr : &first;
 }
 
 std::optional<int> heard_neighbour(const CylinderFindings& cylinder) {
@@ -246,6 +287,42 @@ std::optional<int> doubted_joint(const CylinderFindings& cylinder) {
     if (first.exit != Exit::next_plug_hole || first.loudness == Loudness::nothing || first.path)
         return std::nullopt;
     return heard_neighbour(cylinder);
+}
+
+bool may_not_leak(Path path) {
+    return path == Path::coolant || path == Path::gasket || path == Path::next_cylinder;
+}
+
+const Heard* gasket_air(const CylinderFindings& cylinder) {
+    if (asks_tdc(cylinder) || stands_in_the_way(cylinder) == TestKind::leak_down) return nullptr;
+    const auto found = std::ranges::find_if(cylinder.exits, [](const Heard& heard) {
+        return heard.loudness != Loudness::nothing && heard.path && may_not_leak(*heard.path);
+    });
+    return found == cylinder.exits.end() ? nullptr : &*found;
+}
+
+State gasket_state(const CylinderFindings& cylinder) {
+    const Heard* air = gasket_air(cylinder);
+    if (!air) return State::none;
+    return air->loudness >= Loudness::clear ? State::fault : State::borderline;
+}
+
+std::optional<std::pair<const Heard*, const Heard*>> equally_loud(const CylinderFindings& cylinder) {
+    if (cylinder.exits.empty() || cylinder.exits.front().loudness == Loudness::nothing) return std::nullopt;
+    const Heard& first = cylinder.exits.front();
+    for (const Heard& other : cylinder.exits)
+        if (other.loudness == first.loudness && other.path != first.path) return std::pair{&first, &other};
+    return std::nullopt;
+}
+
+bool reads_above(const CylinderFindings& cylinder) {
+    return cylinder.dry && std::ranges::any_of(cylinder.dry->why, [](const Remark& why) {
+               return why.message.code == "why.above_high";
+           });
+}
+
+bool held_over_set_alone(const CylinderFindings& cylinder) {
+    return !cylinder.leak_down && asks(cylinder, "question.over_set");
 }
 
 bool seals_well(const CylinderFindings& cylinder) {

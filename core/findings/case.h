@@ -58,9 +58,18 @@ bool is_large_bore(const Engine& engine, const Reference& reference);
 /// Diameter, m, of the restrictor that a cylinder of this bore is tested behind where the tester's own is not
 /// known.
 double usual_restrictor_m(const Engine& engine, const Reference& reference);
-/// The readings that count: standing, and of one tag (that of the options, or the newest reading's). A
-/// leak-down that held next to nothing is left out where another one of the same cylinder held well: see
-/// `very_low_beside`; one that held more than was set always: see `over_set`.
+/// Readings of one test of one cylinder that are wildly apart: of the dry test the final readings, of the
+/// leak-down the shares held of one set pressure.
+bool far_apart(const Case& at, TestKind test, const Reading& one, const Reading& other);
+/// Several of them, and the newest agrees with none of the others: no gauge, starter or ring scatters like
+/// that, and nothing is made of their mean.
+bool wildly_apart(const Case& at, TestKind test, const std::vector<const Reading*>& readings);
+/// Of one tag's dry or leak-down readings those far apart from the newest, where another one agrees with it:
+/// a mean of both would be neither. Oldest first.
+std::vector<const Reading*> odd_ones(const Case& at, TestKind test, int cylinder);
+/// The readings that count: standing, and of one tag (that of the options, or the newest reading's), without
+/// `odd_ones`. A leak-down that held next to nothing is left out where another one of the same cylinder held
+/// well: see `very_low_beside`; one that held more than was set always: see `over_set`.
 std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder);
 /// Leak-downs that held next to nothing while another one of the same cylinder and tag held well. Both can't
 /// be right, and a mean of them would be neither: open valves at the wrong TDC, or a tester not screwed in,
@@ -188,6 +197,19 @@ const Heard* loudest(const CylinderFindings& cylinder);
 std::optional<int> heard_neighbour(const CylinderFindings& cylinder);
 /// The same where that is the loudest exit of all, and yet no proof of the joint (`doubt_joints`).
 std::optional<int> doubted_joint(const CylinderFindings& cylinder);
+/// Rings pass some air when they are sound, and a valve may not have seated yet; these let out none.
+bool may_not_leak(Path path);
+/// Air noticed where none may pass, however little it is: into the coolant, out past the head gasket, or into
+/// a neighbour through the joint. The loudest of them; null: none, or something comes before any verdict.
+const Heard* gasket_air(const CylinderFindings& cylinder);
+/// What that alone makes of the cylinder: a trace is looked at again, more is a fault.
+State gasket_state(const CylinderFindings& cylinder);
+/// Two exits that are equally loud, and louder than the rest, and mean different paths; null where not.
+std::optional<std::pair<const Heard*, const Heard*>> equally_loud(const CylinderFindings& cylinder);
+/// Its dry test read above the factory range.
+bool reads_above(const CylinderFindings& cylinder);
+/// Its only leak-downs held more than was set, which nothing can.
+bool held_over_set_alone(const CylinderFindings& cylinder);
 /// Leakage in range: what air still passes is what rings may let by.
 bool seals_well(const CylinderFindings& cylinder);
 

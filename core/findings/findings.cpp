@@ -34,9 +34,9 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         add_questions(at, cylinder);
         out.cylinders.push_back(std::move(cylinder));
     }
-    out.spread = judge_spread(at, out.cylinders);
     for (CylinderFindings& cylinder : out.cylinders)
         add_misfits(at, cylinder);
+    out.spread = judge_spread(at, out.cylinders);
     out.leak_spread = judge_leak_spread(at, out.cylinders);
     out.crankcases = crankcases_of(at);
     add_rules_of_thumb(at, out.cylinders);
@@ -44,11 +44,13 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         cylinder.state = worse(dry_counts(cylinder) ? cylinder.dry->state : State::none,
                                cylinder.leak_down ? cylinder.leak_down->state : State::none);
         cylinder.state = worse(cylinder.state, cylinder.clearances.state);
+        cylinder.state = worse(cylinder.state, gasket_state(cylinder));
         add_contradictions(at, cylinder);
         add_photo_contradictions(at, cylinder);
         cylinder.headline = headline_of(at, cylinder);
-        // Good clearances alone put nothing in range that a question hangs over.
-        if (cylinder.state == State::good && (asks_tdc(cylinder) || stands_in_the_way(cylinder)))
+        // Good clearances alone put nothing in range that a question hangs over, or that nobody tested.
+        if (cylinder.state == State::good &&
+            (asks_tdc(cylinder) || stands_in_the_way(cylinder) || (!cylinder.dry && !cylinder.leak_down)))
             cylinder.state = State::none;
         out.state = worse(out.state, cylinder.state);
     }

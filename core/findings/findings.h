@@ -69,7 +69,9 @@ struct LeakDown {
     std::optional<Derived> leak_area;  ///< area, effective
     std::optional<Derived> leak_hole;  ///< length, round hole of that area
     std::optional<Derived> flow;       ///< flow ANR at the held pressure
-    std::optional<Remark> law;         ///< what readings at two set pressures say of the leak's law
+    /// Set pressure and leakage of readings at another one that no single leak can explain beside these.
+    std::optional<std::pair<Derived, Derived>> does_not_fit;
+    std::optional<Remark> law;  ///< what readings at two set pressures say of the leak's law
     Tag tag = Tag::as_found;
     bool superseded = false;  ///< something was done to the cylinder since (touched.h)
     Oiled oiled = Oiled::unknown;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
+#include "core/findings/misfits.h"
 #include "core/findings/touched.h"
 
 namespace lapwing::findings {
@@ -20,6 +21,13 @@ Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
     if (!heard) {
         if (const auto other = doubted_joint(cylinder))
             return say("cylinder.leaks_joint_or_valve", number, leakage, *other);
+        if (const auto tie = equally_loud(cylinder))
+            return say("cylinder.leaks_tie", number, leakage, word_of(tie->first->exit),
+                       word_of(tie->second->exit));
+        if (!cylinder.exits.empty())
+            return cylinder.exits.front().loudness == Loudness::nothing
+                       ? say("cylinder.leaks_silent", number, leakage)
+                       : say("cylinder.leaks_no_path", number, leakage, word_of(cylinder.exits.front().exit));
         if (dry_counts(cylinder) && cylinder.dry->state == State::good)
             return say("cylinder.leaks_but_reads_well", number, cylinder.dry->final.figure, leakage);
         return say("cylinder.leaks_unheard", number, leakage);
@@ -74,6 +82,34 @@ bool only_under_floor(const CylinderFindings& cylinder) {
            });
 }
 
+/// However little is lost: some of it comes out where none may.
+std::optional<Message> gasket_headline(const CylinderFindings& cylinder) {
+    const Heard* air = gasket_air(cylinder);
+    if (!air) return std::nullopt;
+    const bool trace = gasket_state(cylinder) != State::fault;
+    if (!cylinder.leak_down)
+        return say(trace ? "cylinder.trace_at" : "cylinder.air_at", cylinder.number, word_of(*air->path));
+    return say(trace ? "cylinder.little_and_trace_at" : "cylinder.little_but_at", cylinder.number,
+               cylinder.leak_down->leakage.figure, word_of(*air->path));
+}
+
+/// Air stays in, and what the dry test read is not as it should be.
+Message seals_headline(const Case& at, const CylinderFindings& cylinder) {
+    const int number = cylinder.number;
+    if (dry_counts(cylinder) && !does_again(cylinder, TestKind::dry)) {
+        const Figure& read = cylinder.dry->final.figure;
+        const Figure& leakage = cylinder.leak_down->leakage.figure;
+        if (cylinder.dry->state == State::fault && !asks(cylinder, "question.decompressor"))
+            return builds_nothing(at, *cylinder.dry)
+                       ? say("cylinder.seals_but_builds_nothing", number, read, leakage)
+                       : say("cylinder.seals_but_reads_low", number, read, leakage);
+        if (cylinder.dry->state == State::borderline)
+            return reads_above(cylinder) ? say("cylinder.seals_reads_above", number, read, leakage)
+                                         : say("cylinder.seals_reads_borderline", number, read, leakage);
+    }
+    return say("cylinder.seals_well", number);
+}
+
 Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
     const Figure& final = cylinder.dry->final.figure;
     const int number = cylinder.number;
@@ -92,6 +128,8 @@ Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
                                                   : "cylinder.reads_in_range",
                        number, final);
         case State::borderline:
+            if (reads_above(cylinder))
+                return say("cylinder.reads_above", number, final, at.limits.high->figure);
             if (only_alike(at, cylinder) && only_under_floor(cylinder))
                 return say("cylinder.alike_but_low", number, final);
             return say(expected && final.si < expected->low.si ? "cylinder.reads_below_expected"
@@ -152,12 +190,16 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
     if (asks_tdc(cylinder)) return say("cylinder.ask_tdc", number);
     if (const auto test = stands_in_the_way(cylinder))
         return say("cylinder.does_not_fit", number, word_of(*test));
+    if (held_over_set_alone(cylinder) && !cylinder.dry)
+        return say("cylinder.does_not_fit", number, word_of(TestKind::leak_down));
+    const auto gasket = gasket_headline(cylinder);
     if (cylinder.leak_down) {
         const Figure& leakage = cylinder.leak_down->leakage.figure;
         switch (cylinder.leak_down->state) {
             case State::fault:
                 return leak_headline(at, cylinder);
             case State::borderline:
+                if (gasket && gasket_state(cylinder) == State::fault) return *gasket;
                 // A leak that may be none must not talk over a reading that is low for sure.
                 if (dry_counts(cylinder) && cylinder.dry->state == State::fault &&
                     !asks(cylinder, "question.decompressor") &&
@@ -168,18 +210,17 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
                                : "cylinder.wear",
                            number, leakage);
             case State::good:
+                if (gasket) return *gasket;
                 // Oil on the rings closes for a while what the dry test showed.
                 if (dry_counts(cylinder) && cylinder.dry->state != State::good &&
                     asks(cylinder, "question.oil_before_leak_down"))
                     return dry_headline(at, cylinder);
-                if (dry_counts(cylinder) && cylinder.dry->state == State::fault &&
-                    !asks(cylinder, "question.decompressor"))
-                    return say("cylinder.seals_but_reads_low", number, cylinder.dry->final.figure, leakage);
-                return say("cylinder.seals_well", number);
+                return seals_headline(at, cylinder);
             case State::none:
                 break;
         }
     }
+    if (gasket && !(cylinder.dry && cylinder.dry->state == State::fault)) return *gasket;
     if (cylinder.dry) {
         if (asks(cylinder, "question.decompressor") || asks(cylinder, "question.decompressor_unknown"))
             return say("cylinder.ask_decompressor", number, cylinder.dry->final.figure);
@@ -191,7 +232,10 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
 Message headline_of(const Case& at, const Findings& findings) {
     const auto measured = [](const CylinderFindings& cylinder) { return cylinder.dry || cylinder.leak_down; };
     const auto count = std::ranges::count_if(findings.cylinders, measured);
-    if (count == 0 && findings.crankcases.empty()) return say("engine.not_measured");
+    const bool wet = std::ranges::any_of(
+        findings.cylinders, [](const CylinderFindings& cylinder) { return cylinder.wet.has_value(); });
+    if (count == 0 && findings.crankcases.empty())
+        return say(wet ? "engine.wet_only" : "engine.not_measured");
     CylinderList asked;
     for (const CylinderFindings& cylinder : findings.cylinders)
         if (asks_tdc(cylinder) || stands_in_the_way(cylinder) ||

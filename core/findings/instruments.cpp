@@ -63,7 +63,9 @@ uncertainty::Repeatability usual_scatter(const Case& at, TestKind test,
     for (const Cylinder& other : at.engine.cylinders) {
         if (other.number == cylinder) continue;
         std::vector<double> repeats;
-        for (const Reading* reading : counted(at, test, other.number))
+        const auto readings = counted(at, test, other.number);
+        if (wildly_apart(at, test, readings)) continue;
+        for (const Reading* reading : readings)
             if (reading->*field) repeats.push_back((reading->*field)->si());
         const double mean = std::accumulate(repeats.begin(), repeats.end(), 0.0) /
                             std::max(1.0, static_cast<double>(repeats.size()));

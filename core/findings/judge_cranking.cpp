@@ -177,9 +177,11 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model,
         reading.state = State::borderline;
         because("why.below_low", *limits.low);
     }
-    if (limits.high && is_above(reading.final.figure.si, limits.high->figure.si))
+    if (limits.high && is_above(reading.final.figure.si, limits.high->figure.si)) {
+        reading.state = worse(reading.state, State::borderline);
         reading.why.push_back({say("why.above_high", reading.final.figure, limits.high->figure),
                                {reading.final.from, limits.high->from}});
+    }
     if (reading.why.empty())
         because(limits.low ? "why.in_range" : "why.above_lowest", limits.low ? *limits.low : *limits.lowest);
     if (put_right) {

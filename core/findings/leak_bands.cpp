@@ -103,14 +103,20 @@ std::vector<RuleVerdict> judge_leak_spread(const Case& at, const std::vector<Cyl
         if (!verdict.holds) verdict.failing = {most->cylinder};
         const double allowed = band.spread_borderline.value_or(*band.spread_good);
         const bool again = !verdict.holds && !is_above(difference, allowed);
+        // No cylinder is named for a difference that may be none.
+        const bool unsure = !verdict.holds && difference - difference_u95(*most, *least) < *band.spread_good;
+        if (unsure) verdict.failing.clear();
         const Apart apart = shown_apart(*most, *least, {*band.spread_good, allowed});
         verdict.remark = remark(verdict.holds ? "leak.spread_holds" : "leak.spread_fails", most->cylinder,
                                 apart.most, least->cylinder, apart.least,
                                 figure(Dimension::gauge_pressure, band.set.si()), apart.difference);
         auto& message = verdict.remark.message;
-        if (again) message.code = "leak.spread_borderline";
-        if (verdict.holds || again) message.args.emplace_back(share(*band.spread_good));
-        if (!verdict.holds) message.args.emplace_back(share(allowed));
+        if (unsure)
+            message.code = "leak.spread_unsure";
+        else if (again)
+            message.code = "leak.spread_borderline";
+        if (verdict.holds || unsure || again) message.args.emplace_back(share(*band.spread_good));
+        if (!verdict.holds && !unsure) message.args.emplace_back(share(allowed));
         message.args.emplace_back(band.basis.source);
         Derivation from;
         from.title = Word{"from:leak_spread"};

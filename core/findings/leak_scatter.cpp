@@ -63,7 +63,7 @@ uncertainty::Repeatability usual_leak_scatter(const Case& at, const HeldOfSet& o
         if (other.number == cylinder) continue;
         const auto readings = at_one_set_pressure(at, other.number, false);
         const auto shares = shares_held(readings);
-        if (shares.size() < 2) continue;
+        if (shares.size() < 2 || wildly_apart(at, TestKind::leak_down, readings)) continue;
         physics::TesterPneumatics tester = of.tester;
         tester.set_gauge_pa = readings.back()->set->si();
         const double mean = mean_of(shares);

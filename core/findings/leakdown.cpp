@@ -39,10 +39,8 @@ void add_bands(const Case& at, LeakDown& out, const HeldOfSet& shown) {
     }
 }
 
-}  // namespace
-
-std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
-    const auto readings = at_one_set_pressure(at, cylinder, false);
+/// What these readings, all at one set pressure, say.
+std::optional<LeakDown> judged(const Case& at, int cylinder, const std::vector<const Reading*>& readings) {
     if (readings.empty()) return std::nullopt;
     const auto shown = shown_of(at, readings);
     if (!shown) return std::nullopt;
@@ -67,16 +65,49 @@ std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
     out.flow = std::move(sizes.flow);
     add_bands(at, out, *shown);
     out.bands_say = bands_say(out.bands, at.reference);
-    if (const auto others = at_one_set_pressure(at, cylinder, true); !others.empty()) {
-        const Tester* tester = tester_of(at, TestKind::leak_down, readings.back()->tester);
-        const bool same = tester == tester_of(at, TestKind::leak_down, others.back()->tester);
-        if (const auto other = shown_of(at, others)) {
-            // Not a repeat: another pressure presses the rings otherwise, so it is said, not counted in.
-            out.why.push_back(
-                remark("why.leak_other_set", other->set.figure, other->held.figure, other->leakage.figure));
-            out.why.back().from = {other->leakage.from};
-            if (same) out.law = leak_law(at, tester, *shown, *other);
-        }
+    return out;
+}
+
+/// Doubt of a leak's area that another reading of the same tester does not share, as a share of it.
+double own_doubt(const Derived& area) {
+    double own = 1.0;
+    for (const DoubtShare& part : area.from.doubts)
+        if (part.of.code == "doubt:restrictor") own -= part.share;
+    return area.figure.u95.value_or(0.0) * std::sqrt(std::max(0.0, own)) / area.figure.si;
+}
+
+/// The leak's size by both readings of one tester: too far apart for one leak, whatever its law.
+bool sizes_differ(const Case& at, const LeakDown& one, const LeakDown& other) {
+    if (!one.leak_area || !other.leak_area) return false;
+    const Derived &a = *one.leak_area, &b = *other.leak_area;
+    if (!(a.figure.si > 0.0) || !(b.figure.si > 0.0)) return false;
+    const double doubt = std::hypot(own_doubt(a), own_doubt(b));
+    return std::abs(std::log(a.figure.si / b.figure.si)) >
+           std::log(at.reference.assumed("leak-sizes-apart")) + doubt;
+}
+
+}  // namespace
+
+std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
+    auto readings = at_one_set_pressure(at, cylinder, false);
+    auto out = judged(at, cylinder, readings);
+    if (!out) return std::nullopt;
+    auto others = at_one_set_pressure(at, cylinder, true);
+    auto other = judged(at, cylinder, others);
+    if (!other) return out;
+    // A fault found at one set pressure is not undone by a look at another one.
+    if (other->state > out->state) {
+        std::swap(readings, others);
+        std::swap(out, other);
+    }
+    // Not a repeat: another pressure presses the rings otherwise, so it is said, not counted in.
+    out->why.push_back(
+        remark("why.leak_other_set", other->set.figure, other->held.figure, other->leakage.figure));
+    out->why.back().from = {other->leakage.from};
+    const Tester* tester = tester_of(at, TestKind::leak_down, readings.back()->tester);
+    if (tester == tester_of(at, TestKind::leak_down, others.back()->tester)) {
+        out->law = leak_law(at, tester, *shown_of(at, readings), *shown_of(at, others));
+        if (sizes_differ(at, *out, *other)) out->does_not_fit = {other->set, other->leakage};
     }
     return out;
 }

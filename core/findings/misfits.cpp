@@ -30,6 +30,13 @@ double half_step(const Case& at, const std::vector<ReadingId>& ids,
     return out;
 }
 
+bool wildly_apart(const Case& at, TestKind test, const std::vector<ReadingId>& readings) {
+    std::vector<const Reading*> repeats;
+    for (const Reading& reading : at.visit.readings)
+        if (std::ranges::find(readings, reading.id) != readings.end()) repeats.push_back(&reading);
+    return findings::wildly_apart(at, test, repeats);
+}
+
 /// Of the set pressure.
 double held_share(const LeakDown& leak) {
     return leak.held.figure.si / leak.set.figure.si;
@@ -72,6 +79,7 @@ std::optional<Misfit> of_oil(const Case& at, const CylinderFindings& cylinder) {
 std::optional<Misfit> of_air(const Case& at, const CylinderFindings& cylinder) {
     if (!cylinder.leak_down) return std::nullopt;
     const LeakDown& leak = *cylinder.leak_down;
+    if (wildly_apart(at, TestKind::leak_down, leak.readings)) return Misfit::held_apart;
     if (holds_nothing(at, leak)) return Misfit::held_nothing;
     const double lost = leak.leakage.figure.si;
     const auto strong = std::ranges::count_if(cylinder.exits, [](const Heard& heard) {
@@ -88,8 +96,9 @@ std::optional<Misfit> of_air(const Case& at, const CylinderFindings& cylinder) {
         std::ranges::all_of(cylinder.exits,
                             [](const Heard& heard) { return heard.loudness == Loudness::nothing; }))
         return Misfit::silent_but_leaks;
-    if (cylinder.dry && !at.decompressor_works() && builds_nothing(at, *cylinder.dry) &&
-        held_share(leak) >= at.reference.assumed("very-low-held"))
+    // Done again, and nothing again: no slip, its valves don't move.
+    if (cylinder.dry && cylinder.dry->readings.size() == 1 && !at.decompressor_works() &&
+        builds_nothing(at, *cylinder.dry) && held_share(leak) >= at.reference.assumed("very-low-held"))
         return Misfit::built_nothing;
     return std::nullopt;
 }
@@ -109,6 +118,7 @@ bool builds_nothing(const Case& at, const Cranking& dry) {
 TestKind again(Misfit misfit) {
     switch (misfit) {
         case Misfit::built_nothing:
+        case Misfit::dry_apart:
             return TestKind::dry;
         case Misfit::wet_below_dry:
         case Misfit::wet_far_above:
@@ -116,6 +126,7 @@ TestKind again(Misfit misfit) {
         case Misfit::held_nothing:
         case Misfit::loud_but_tight:
         case Misfit::silent_but_leaks:
+        case Misfit::held_apart:
             break;
     }
     return TestKind::leak_down;
@@ -134,7 +145,10 @@ CylinderFindings tested(const Case& at, int cylinder) {
 std::vector<Misfit> misfits_of(const Case& at, const CylinderFindings& cylinder) {
     std::vector<Misfit> out;
     if (const auto air = of_air(at, cylinder)) out.push_back(*air);
-    if (const auto oil = of_oil(at, cylinder)) out.push_back(*oil);
+    if (cylinder.dry && !at.decompressor_works() && wildly_apart(at, TestKind::dry, cylinder.dry->readings))
+        out.push_back(Misfit::dry_apart);
+    else if (const auto oil = of_oil(at, cylinder))
+        out.push_back(*oil);
     return out;
 }
 

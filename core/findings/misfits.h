@@ -16,6 +16,8 @@ enum class Misfit {
     wet_far_above,     ///< nor double it, where there was something to double
     loud_but_tight,    ///< hardly anything is lost, and it is heard strongly at several exits
     silent_but_leaks,  ///< much is lost, and nothing is heard at any large exit
+    dry_apart,         ///< repeats of the dry test are wildly apart
+    held_apart,        ///< repeats of the leak-down are
 };
 
 /// The test to be done again.

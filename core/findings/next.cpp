@@ -45,6 +45,11 @@ void add_tester_checks(const Findings& findings, std::string_view code, Steps& s
 bool add_clearance_work(const Case& at, const CylinderFindings& cylinder, Steps& steps) {
     if (cylinder.state < State::borderline) return false;
     const Heard* heard = loudest(cylinder);
+    const auto tie = equally_loud(cylinder);
+    const auto points_at = [&](Path valve) {
+        return heard ? heard->path == valve
+                     : tie && (tie->first->path == valve || tie->second->path == valve);
+    };
     for (const Path valve : {Path::intake, Path::exhaust}) {
         switch (clearance_need(at, cylinder, valve)) {
             case ClearanceNeed::adjust:
@@ -58,14 +63,14 @@ bool add_clearance_work(const Case& at, const CylinderFindings& cylinder, Steps&
                           "next.retest_adjusted");
                 return true;
             case ClearanceNeed::record:
-                if (heard && heard->path == valve) {
+                if (points_at(valve)) {
                     steps.add(Action::clearances, cylinder.number,
                               say("next.clearances", cylinder.number, word_of(valve)));
                     return true;
                 }
                 break;
             case ClearanceNeed::wanted:
-                if (heard && heard->path == valve) {
+                if (points_at(valve)) {
                     steps.add(Action::clearances, cylinder.number,
                               say("next.clearance_wanted", cylinder.number, word_of(valve)));
                     return true;
@@ -93,7 +98,27 @@ void add_after_oil(const Findings& findings, Steps& steps) {
             steps.add(Action::leak_down, cylinder.number, "next.after_oil");
 }
 
-void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& steps) {
+/// A head comes off for it, so it is made sure of first.
+void add_gasket_work(const CylinderFindings& cylinder, Steps& steps) {
+    const Heard* air = gasket_air(cylinder);
+    if (!air) return;
+    if (gasket_state(cylinder) != State::fault)
+        steps.add(Action::listen, cylinder.number,
+                  say("next.watch_trace", cylinder.number, word_of(air->exit)));
+    else if (air->path == Path::coolant)
+        steps.add(Action::plan, cylinder.number, "next.coolant_sure");
+    else
+        steps.add(Action::plan, cylinder.number,
+                  say("next.gasket_sure", cylinder.number, word_of(*air->path)));
+}
+
+/// What one cylinder alone may have in it, a wrong gauge or limit shows in all: once for the engine.
+void add_above(Steps& steps) {
+    if (!steps.has(Action::tester_check, {})) steps.add(Action::tester_check, {}, "next.reads_above");
+}
+
+/// @param low_everywhere its leak-down is asked for with every other cylinder's
+void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, bool low_everywhere, Steps& steps) {
     const int number = cylinder.number;
     if (asks_tdc(cylinder) || asks(cylinder, "question.very_low_last")) {
         steps.add(Action::turn_once, number, "next.turn_once");
@@ -103,12 +128,16 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
         steps.add(action_of(test), number, say("next.again", number, word_of(test)));
     };
     if (const auto test = stands_in_the_way(cylinder)) return again(*test);
+    if (held_over_set_alone(cylinder)) return again(TestKind::leak_down);
+    if (cylinder.leak_down && cylinder.leak_down->does_not_fit) again(TestKind::leak_down);
     if (add_clearance_work(at, cylinder, steps)) return;
     const bool low = cylinder.dry && cylinder.dry->state >= State::borderline;
     const bool leaks = cylinder.leak_down && cylinder.leak_down->state >= State::borderline;
     if (!cylinder.leak_down && cylinder.headline.code == "cylinder.ask_decompressor")
         steps.add(Action::leak_down, number, "next.leak_down_decompressor");
-    else if (low && !cylinder.leak_down)
+    else if (low && reads_above(cylinder))
+        add_above(steps);
+    else if (low && !cylinder.leak_down && !low_everywhere)
         steps.add(Action::leak_down, number, "next.leak_down_low");
     else if (leaks && cylinder.leak_down->superseded)
         steps.add(Action::leak_down, number,
@@ -127,6 +156,7 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
         steps.add(Action::wet, number, "next.wet");
     for (const TestKind test : cylinder.again)
         if (!steps.has(action_of(test), number)) again(test);
+    add_gasket_work(cylinder, steps);
     if (low && !dry_counts(cylinder))
         steps.add(Action::dry, number, say("next.dry_before", number, word_of(cylinder.dry->tag)));
 }
@@ -171,7 +201,11 @@ void add_missing_dry(const Case& at, const Findings& findings, Steps& steps) {
     const bool leak_down_everywhere = std::ranges::all_of(
         findings.cylinders, [](const CylinderFindings& cylinder) { return cylinder.leak_down.has_value(); });
     if (leak_down_everywhere) return;  // air says more than cranking
-    if (missing.size() == at.engine.cylinders.size())
+    const bool wet = std::ranges::any_of(
+        findings.cylinders, [](const CylinderFindings& cylinder) { return cylinder.wet && !cylinder.dry; });
+    if (wet && missing.size() == at.engine.cylinders.size())
+        steps.add(Action::dry, {}, "next.dry_after_wet");
+    else if (missing.size() == at.engine.cylinders.size())
         steps.add(Action::dry, {}, missing.size() == 1 ? "next.dry_one" : "next.dry_all");
     else
         for (const int number : missing)
@@ -185,7 +219,8 @@ void add_missing_crankcases(const Case& at, const Findings& findings, Steps& ste
     if (findings.crankcases.empty()) return steps.add(Action::crankcase, {}, "next.crankcase");
     if (findings.crankcases.front().cylinder == 0) return;
     for (const int number : crankcase_chambers(at.engine))
-        if (std::ranges::find(findings.crankcases, number, &Crankcase::cylinder) == findings.crankcases.end())
+        if (number > 0 &&
+            std::ranges::find(findings.crankcases, number, &Crankcase::cylinder) == findings.crankcases.end())
             steps.add(Action::crankcase, number, "next.crankcase_of");
 }
 
@@ -205,14 +240,14 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
             return cylinder.headline.code == "cylinder.leaks_tester_first";
         }))
         steps.add(Action::tester_check, {}, "next.name_tester");
+    const bool low_everywhere = findings.headline.code.starts_with("engine.low_everywhere");
+    if (low_everywhere) steps.add(Action::leak_down, {}, "next.leak_down_all");
     for (const CylinderFindings* cylinder : worst_first)
-        add_for_cylinder(at, *cylinder, steps);
+        add_for_cylinder(at, *cylinder, low_everywhere, steps);
     add_missing_crankcases(at, findings, steps);
     if (!findings.crankcases.empty() && !at.engine.crankcase.end_at_least)
         steps.add(Action::plan, {}, "next.crankcase_limit");
     const bool doubtful = findings.state >= State::borderline;
-    const bool low_everywhere = findings.headline.code.starts_with("engine.low_everywhere");
-    if (low_everywhere) steps.add(Action::leak_down, {}, "next.leak_down_all");
     if (doubtful) add_tester_checks(findings, "weak.self_check_missing", steps);
     add_repeat(at, findings, false, steps);
     for (const NextStep& step : earlier.steps)

@@ -76,6 +76,18 @@ void ask_neighbours(const Case& at, CylinderFindings& cylinder) {
     }
 }
 
+/// Lowest and highest of a test's repeats.
+std::pair<Figure, Figure> span(const Case& at, const std::vector<ReadingId>& readings,
+                               std::optional<TypedPressure> Reading::*field) {
+    const Reading *low = nullptr, *high = nullptr;
+    for (const Reading& reading : at.visit.readings) {
+        if (std::ranges::find(readings, reading.id) == readings.end()) continue;
+        if (!low || (reading.*field)->si() < (low->*field)->si()) low = &reading;
+        if (!high || (reading.*field)->si() > (high->*field)->si()) high = &reading;
+    }
+    return {figure_of(*(low->*field)), figure_of(*(high->*field))};
+}
+
 }  // namespace
 
 void add_questions(const Case& at, CylinderFindings& cylinder) {
@@ -96,6 +108,11 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
         for (const Reading* reading : after_oil(at, test, number))
             cylinder.questions.push_back(
                 remark("question.after_oil", number, word_of(test),
+                       figure_of(test == TestKind::dry ? *reading->final : *reading->held)));
+    for (const TestKind test : {TestKind::dry, TestKind::leak_down})
+        for (const Reading* reading : odd_ones(at, test, number))
+            cylinder.questions.push_back(
+                remark("question.odd_one", number, word_of(test),
                        figure_of(test == TestKind::dry ? *reading->final : *reading->held)));
     if (const VeryLow low = very_low_beside(at, number); !low.readings.empty()) {
         const Reading& last = *low.readings.back();
@@ -146,12 +163,22 @@ void add_misfits(const Case& at, CylinderFindings& cylinder) {
             case Misfit::silent_but_leaks:
                 name("misfit.silent_but_leaks", cylinder.leak_down->leakage.figure);
                 break;
+            case Misfit::dry_apart: {
+                const auto [low, high] = span(at, cylinder.dry->readings, &Reading::final);
+                name("misfit.dry_apart", low, high);
+                break;
+            }
+            case Misfit::held_apart: {
+                const auto [low, high] = span(at, cylinder.leak_down->readings, &Reading::held);
+                name("misfit.held_apart", low, high);
+                break;
+            }
         }
-        // No verdict rests on what is to be done again. A cylinder that seals and builds up nothing has a
-        // sentence of its own: its valves may not move.
+        // No verdict rests on what is to be done again.
         if (again(misfit) == TestKind::leak_down) cylinder.leak_down->state = State::none;
+        if (again(misfit) == TestKind::dry) cylinder.dry->state = State::none;
         if (misfit == Misfit::built_nothing && cylinder.leak_down->state != State::good)
-            cylinder.dry->state = cylinder.leak_down->state = State::none;
+            cylinder.leak_down->state = State::none;
     }
 }
 
@@ -161,11 +188,8 @@ bool does_again(const CylinderFindings& cylinder, TestKind test) {
 
 std::optional<TestKind> stands_in_the_way(const CylinderFindings& cylinder) {
     const bool air = cylinder.leak_down && cylinder.leak_down->state != State::none;
-    for (const TestKind test : cylinder.again) {
-        const bool valves_may_not_move =
-            test == TestKind::dry && air && cylinder.leak_down->state == State::good;
-        if (!valves_may_not_move && (test != TestKind::wet || !air)) return test;
-    }
+    for (const TestKind test : cylinder.again)
+        if (test != TestKind::wet || !air) return test;
     return std::nullopt;
 }
 
@@ -189,6 +213,13 @@ void add_contradictions(const Case& at, CylinderFindings& cylinder) {
                        *(heard->path == Path::intake ? cylinder.clearances.unjudged_intake
                                                      : cylinder.clearances.unjudged_exhaust)));
     }
+    if (const auto& leak = cylinder.leak_down; leak && leak->does_not_fit) {
+        const auto& [set, leakage] = *leak->does_not_fit;
+        Remark said = remark("contra.set_pressures", leak->set.figure, leak->leakage.figure, set.figure,
+                             leakage.figure);
+        said.from = {leak->leakage.from, leakage.from};
+        cylinder.contradictions.push_back(std::move(said));
+    }
     // What was read in another state contradicts nothing.
     if (!cylinder.dry || !cylinder.leak_down || cylinder.dry->superseded != cylinder.leak_down->superseded)
         return;
@@ -199,8 +230,8 @@ void add_contradictions(const Case& at, CylinderFindings& cylinder) {
     };
     const State dry = cylinder.dry->state;
     const State leak = cylinder.leak_down->state;
-    if (dry == State::fault && leak == State::good && !asks(cylinder, "question.decompressor") &&
-        !asks(cylinder, "question.oil_before_leak_down"))
+    if (dry == State::fault && leak == State::good && !builds_nothing(at, *cylinder.dry) &&
+        !asks(cylinder, "question.decompressor") && !asks(cylinder, "question.oil_before_leak_down"))
         contradict("contra.low_but_seals");
     if (dry == State::good && leak == State::fault) contradict("contra.leaks_but_reads_well");
 }

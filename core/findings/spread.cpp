@@ -7,6 +7,7 @@
 #include "core/base/apart.h"
 #include "core/findings/instruments.h"
 #include "core/findings/told_apart.h"
+#include "core/findings/touched.h"
 #include "core/physics/atmosphere.h"
 #include "core/uncertainty/coverage.h"
 
@@ -60,11 +61,20 @@ Level level_of(const CylinderFindings& cylinder, bool put_right) {
             std::sqrt(std::max(0.0, both * both - reading * reading))};
 }
 
+/// What is to be done again, and what was read before something was done to the cylinder, is held against no
+/// other one. A reading above its range shows no sound cylinder: the others are not blamed for it.
+bool is_compared(const CylinderFindings& cylinder, bool with_those_above) {
+    return dry_counts(cylinder) && !does_again(cylinder, TestKind::dry) &&
+           (with_those_above || !reads_above(cylinder));
+}
+
 /// @param put_right as a factory limit means it; else as read
 Levels levels_of(const Case& at, const std::vector<CylinderFindings>& cylinders, bool put_right) {
+    const bool above = std::ranges::none_of(
+        cylinders, [](const CylinderFindings& cylinder) { return is_compared(cylinder, false); });
     Levels out;
     for (const CylinderFindings& cylinder : cylinders) {
-        if (!cylinder.dry) continue;
+        if (!is_compared(cylinder, above)) continue;
         out.all.push_back(level_of(cylinder, put_right));
         out.all.back().tester = tester_behind(at, *cylinder.dry);
         out.put_right = out.put_right || (put_right && cylinder.dry->put_right);
@@ -249,12 +259,15 @@ RuleVerdict judge_own_ratio(const Case& at, const Levels& levels) {
 }
 
 /// A rule that holds makes a reading good that nothing else was there to judge by; not one that a shut
-/// throttle lowered, since alike says nothing of how high.
+/// throttle or a decompressor lowered, since alike says nothing of how high.
 void apply(const Case& at, const RuleVerdict& verdict, State gives,
            std::vector<CylinderFindings>& cylinders) {
-    const State holds = throttle_closed(at.visit.session, at.engine) ? State::none : State::good;
+    const bool lowered = throttle_closed(at.visit.session, at.engine) || at.decompressor_works();
+    const State holds = lowered ? State::none : State::good;
+    // No two decompressors let out the same.
+    if (at.decompressor_works()) gives = std::min(gives, State::borderline);
     for (CylinderFindings& cylinder : cylinders) {
-        if (!cylinder.dry) continue;
+        if (!is_compared(cylinder, true)) continue;
         const bool fails = std::ranges::find(verdict.failing, cylinder.number) != verdict.failing.end();
         cylinder.dry->state = worse(cylinder.dry->state, fails ? gives : holds);
         if (fails) cylinder.dry->why.push_back(verdict.remark);

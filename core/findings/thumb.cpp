@@ -52,6 +52,8 @@ Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
         volume && rise.figure.si > 0.0 && rise.figure.si <= volume->high.si) {
         cylinder.rules_of_thumb.push_back(remark("thumb.wet_volume_explains", volume->high));
         cylinder.rules_of_thumb.back().from = {volume->from};
+        // The rule is said in its own words, but nothing rests on it.
+        if (rings) return Verdict::none;
     }
     return rings ? Verdict::rings : Verdict::not_rings;
 }
@@ -210,7 +212,14 @@ void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders
             std::ranges::any_of(joints, [&](const Joint& pair) { return has(pair, cylinder.number); });
         const Verdict puff = first_puff_rule(at, cylinder, highest, joint);
         const auto exit = exit_rule(at, cylinder);
-        if (!suspect(cylinder)) continue;
+        const Heard* gasket = gasket_air(cylinder);
+        if (gasket && heard_at && heard_at->path != gasket->path)
+            cylinder.rules_of_thumb.push_back(
+                remark("thumb.gasket_too", word_of(gasket->exit), word_of(gasket->loudness)));
+        if (!suspect(cylinder)) {
+            if (gasket) cylinder.points_at = gasket->path;
+            continue;
+        }
         const Verdict heard = !exit                  ? Verdict::none
                               : *exit == Path::rings ? Verdict::rings
                                                      : Verdict::not_rings;
@@ -227,6 +236,10 @@ void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders
             cylinder.points_at = exit;
         else if (!exit && !disagree(wet, puff) && (wet == Verdict::rings || puff == Verdict::rings))
             cylinder.points_at = Path::rings;
+        // What is lost may be no fault at all; that some of it comes out there is one.
+        if (gasket_state(cylinder) == State::fault &&
+            !(cylinder.leak_down && cylinder.leak_down->state == State::fault))
+            cylinder.points_at = gasket->path;
     }
     joint_rule(joints, cylinders);
     // What leaked before a valve was put right may leak no more.

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/apart.h"
 #include "core/findings/case.h"
 #include "core/findings/prepare_word.h"
 
@@ -66,6 +67,10 @@ void add_pulls(const Case& at, std::vector<Remark>& out) {
         }
 }
 
+int rpm(double rad_s) {
+    return static_cast<int>(std::lround(units::rpm.number(Rotation::from_si(rad_s))));
+}
+
 void add_conditions(const Case& at, std::vector<Remark>& out) {
     if (!did(at.visit, TestKind::dry) && !did(at.visit, TestKind::wet)) return;
     const Conditions& conditions = at.visit.session.conditions;
@@ -89,6 +94,10 @@ void add_conditions(const Case& at, std::vector<Remark>& out) {
         else
             out.push_back(remark("weak.battery", battery));
     }
+    if (conditions.cranking_speed &&
+        is_below(conditions.cranking_speed->si(), at.reference.assumed("slow-cranking")))
+        out.push_back(remark("weak.slow_cranking", rpm(conditions.cranking_speed->si()),
+                             rpm(at.reference.assumed("slow-cranking"))));
     if (model && model->hose_loss)
         because(remark("weak.hose", model->hose_loss->figure), model->hose_loss->from);
     if (model && model->core_loss)

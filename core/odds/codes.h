@@ -15,6 +15,8 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.wet_below_dry", "cpp"},  // dry, wet
     {"odds.wet_far_above", "cpp"},  // dry, wet
     {"odds.built_nothing", "c"},
+    {"odds.dry_apart", "c"},
+    {"odds.held_apart", "c"},
     {"odds.held_nothing", "cp"},      // set
     {"odds.loud_but_tight", "cs"},    // leakage
     {"odds.silent_but_leaks", "cs"},  // leakage
@@ -61,12 +63,14 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.main_clearance", "cws"},  // the same of a valve whose clearance is not recorded
     {"odds.main_unheard", "cws"},    // the same where nobody listened; stands behind that
     {"odds.seals", "cs"},
-    {"odds.open", "cwsws"},  // the two likeliest outcomes, none above one half
+    {"odds.seals_but", "cws"},  // where it is likely at fault all the same, how likely
+    {"odds.open", "cwsws"},     // the two likeliest outcomes, none above one half
     {"odds.no_verdict", "c"},
     // The same for who reads no odds: how likely it is in words.
     {"odds.likely_main", "cww"},            // likeliest path, how likely
     {"odds.likely_main_clearance", "cww"},  // of a valve whose clearance is not recorded
     {"odds.likely_seals", "cw"},
+    {"odds.likely_seals_but", "cww"},
     {"odds.likely_sound", "lw"},
     {"odds.likely_main_several", "lww"},
     {"odds.leak_or_sound_several", "lw"},

@@ -51,6 +51,15 @@ std::optional<findings::Message> leave_out(Misfit misfit, CylinderEvidence& cyli
         case Misfit::silent_but_leaks:
             if (!leaks.empty()) return air("odds.silent_but_leaks", leakage(leaks.back()));
             break;
+        case Misfit::held_apart:
+            if (leaks.empty()) break;
+            drop_air(cylinder);
+            return say("odds.held_apart", number);
+        case Misfit::dry_apart:
+            if (!cylinder.dry) break;
+            cylinder.dry.reset();
+            cylinder.wet.reset();
+            return say("odds.dry_apart", number);
         case Misfit::built_nothing:
             if (!cylinder.dry) break;
             cylinder.dry.reset();

@@ -44,6 +44,16 @@ std::pair<std::optional<findings::Path>, double> runner_up(const CylinderOdds& c
     return best;
 }
 
+/// Little is lost, and yet some of it where none may: the likeliest fault of those parts, null where none is.
+const PathOdds* likely_fault(const CylinderOdds& cylinder, const findings::Reference& reference) {
+    const PathOdds* out = nullptr;
+    for (const PathOdds& path : cylinder.paths)
+        if (findings::may_not_leak(path.path) && path.fault >= reference.assumed("named-from") &&
+            (!out || path.fault > out->fault))
+            out = &path;
+    return out;
+}
+
 /// What the odds come to, once there is nothing before a verdict.
 Message likeliest_of(const CylinderOdds& cylinder, const findings::Reference& reference) {
     const int number = cylinder.number;
@@ -53,7 +63,11 @@ Message likeliest_of(const CylinderOdds& cylinder, const findings::Reference& re
         return say("odds.open", number, outcome_word(cylinder.main), chance, outcome_word(other),
                    shown_chance(other_chance));
     }
-    if (!cylinder.main) return say("odds.seals", number, chance);
+    if (!cylinder.main) {
+        if (const PathOdds* at_fault = likely_fault(cylinder, reference))
+            return say("odds.seals_but", number, outcome_word(at_fault->path), shown_chance(at_fault->fault));
+        return say("odds.seals", number, chance);
+    }
     const char* code = unheard(cylinder)           ? "odds.main_unheard"
                        : clearance_first(cylinder) ? "odds.main_clearance"
                                                    : "odds.main";
@@ -134,7 +148,7 @@ Message headline_of(const CylinderOdds& cylinder, const findings::Reference& ref
     if (cylinder.unsure) return say("odds.unsure_numbers", number);
     const Message likeliest = likeliest_of(cylinder, reference);
     const Message* why = unheard(cylinder);
-    return why && likeliest.code != "odds.seals" ? *why : likeliest;
+    return why && likeliest.code != "odds.seals" && likeliest.code != "odds.seals_but" ? *why : likeliest;
 }
 
 findings::Word likelihood_word(double chance, const findings::Reference& reference) {
@@ -149,6 +163,9 @@ Message in_words(const CylinderOdds& cylinder, const findings::Reference& refere
     Message said = headline_of(cylinder, reference);
     if (const Message* why = unheard(cylinder); why && said == *why) said = likeliest_of(cylinder, reference);
     const int number = cylinder.number;
+    if (said.code == "odds.seals_but")
+        return say("odds.likely_seals_but", number, said.args[1],
+                   likelihood_word(std::get<findings::Figure>(said.args[2]).si, reference));
     const findings::Word main = outcome_word(cylinder.main);
     const findings::Word how = likelihood_word(shown_chance(cylinder.main_chance).si, reference);
     if (said.code == "odds.open")

@@ -139,8 +139,7 @@ findings::Message heard_of(const CylinderEvidence& evidence, const CylinderOdds&
     if (!any || !most || most->main < reference.assumed("named-from") * (1.0 - odds.seals_well))
         return say("odds.heard_only", evidence.number);
     using findings::Path;
-    const bool none_may = most->path == Path::gasket || most->path == Path::coolant ||
-                          most->path == Path::next_cylinder || most->path == Path::decompressor;
+    const bool none_may = findings::may_not_leak(most->path) || most->path == Path::decompressor;
     return say(none_may ? "odds.heard_fault" : "odds.heard_points", evidence.number,
                findings::word_of(most->path));
 }

@@ -74,6 +74,10 @@ Json texts(const std::vector<findings::Message>& messages, const Sentences& say)
     return out;
 }
 
+bool tested(const findings::CylinderFindings& cylinder) {
+    return cylinder.dry || cylinder.leak_down || cylinder.wet;
+}
+
 /// "input:part_least": what stands behind the colon.
 std::string key_of(const findings::Word& word) {
     return word.code.substr(word.code.find(':') + 1);
@@ -283,7 +287,9 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
     fmt::print("{}, visit {} of {}: {}, {}\n{}\n", dossier.engine.name, at + 1, dossier.visits.size(),
                session.title, to_rfc3339(session.opened_at).substr(0, 10), say.of(found.headline));
     for (const auto& cylinder : found.cylinders) {
-        fmt::print("\nCylinder {}: {}\n  {}\n", cylinder.number, say.name(cylinder.state),
+        fmt::print("\nCylinder {}: {}\n  {}\n", cylinder.number,
+                   tested(cylinder) && cylinder.state == findings::State::none ? "no verdict"
+                                                                               : say.name(cylinder.state),
                    say.of(cylinder.headline));
         if (const auto* back = since_repair(since, cylinder.number)) {
             fmt::print("  {}\n", say.of(back->message));

@@ -87,6 +87,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; "
         "above "
         "%7 look again, above %8 it is a fault (%9)."),
+    SAY("leak.spread_unsure",
+        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart. %7 "
+        "is "
+        "allowed (%8): these readings can't tell on which side of that they lie."),
     SAY("leak.spread_fails",
         "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, "
         "more "

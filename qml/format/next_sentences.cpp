@@ -16,6 +16,13 @@ namespace {
 const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.dry_all", "Start with the dry test: it is quick and shows where to look further."),
     SAY("next.dry_one", "Start with the dry test: it is quick and shows whether to look further."),
+    SAY("next.dry_after_wet",
+        "Dry test once the engine has run and the oil is off its rings: the wet readings have nothing to be "
+        "compared with."),
+    SAY("next.reads_above",
+        "A reading lies above the factory range: hold the gauge against another one and look up the limits; "
+        "then "
+        "look for oil, fuel or carbon in the cylinder."),
     SAY("next.dry", "Cylinder %1 has no dry reading yet: the others can't be compared with it."),
     SAY("next.leak_down_low",
         "Cylinder %1 is not in range: a leak-down test shows how much it leaks and where."),
@@ -32,6 +39,18 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.listen_valves",
         "Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a "
         "valve."),
+    SAY("next.watch_trace",
+        "Put the air on cylinder %1 again and watch for a minute (%2): a trace that goes on is a leak, one "
+        "that "
+        "stops was air caught there."),
+    SAY("next.coolant_sure",
+        "Cylinder %1, before the head comes off: let the engine cool, have the cooling system put under "
+        "pressure "
+        "and the coolant tested for exhaust gas."),
+    SAY("next.gasket_sure",
+        "Cylinder %1, before the head comes off: make sure of %2 by listening once more, with soapy water "
+        "where it "
+        "reaches, and check the head bolts by the engine's manual."),
     SAY("next.wet", "Wet test of cylinder %1, last of all: it tells rings from the rest."),
     SAY("next.clearances",
         "Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt."),

@@ -23,6 +23,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("weak.battery_by",
         "The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has "
         "it."),
+    SAY("weak.slow_cranking",
+        "The engine was cranked at %1 rpm: under some %2 rpm every cylinder reads low. Charge the battery, "
+        "or see "
+        "to the starter, and repeat."),
     SAY("weak.cold_by", "The engine was cold: it reads about %1 lower than warm, as the model has it."),
     SAY("weak.hose",
         "The volume before the check valve takes about %1 off every reading. It is put back before a factory "

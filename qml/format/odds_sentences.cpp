@@ -18,6 +18,11 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinder %1 read less with oil in it (%3) than dry (%2): the wet reading is left out of the odds."),
     SAY("odds.wet_far_above",
         "Cylinder %1 read %3 with oil in it and %2 dry: the wet reading is left out of the odds."),
+    SAY("odds.dry_apart",
+        "Cylinder %1: its dry readings are too far apart; they and its wet ones are left out of the odds."),
+    SAY("odds.held_apart",
+        "Cylinder %1: its leak-down readings are too far apart; they and what was heard are left out of the "
+        "odds."),
     SAY("odds.held_nothing",
         "Cylinder %1 held nothing of %2: the leak-down and what was heard are left out of the odds."),
     SAY("odds.built_nothing",
@@ -145,6 +150,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinder %1: the likeliest so far is %2, odds %3. That rests on pressures and on how often each "
         "part "
         "is at fault: listening at every exit can turn it round."),
+    SAY("odds.seals_but", "Cylinder %1 leaks little, yet there is likely a fault at %2: odds %3."),
+    SAY("odds.likely_seals_but", "Cylinder %1 leaks little, yet there is a fault at %2: %3."),
     SAY("odds.seals", "Cylinder %1 seals well: odds %2."),
     SAY("odds.open", "Cylinder %1: no clear answer yet. The likeliest are %2 (%3) and %4 (%5)."),
     SAY("odds.likely_main", "Cylinder %1 leaks mostly at %2: %3."),

@@ -54,8 +54,40 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.low_clearance_first",
         "Cylinder %1 reads %2: too low, but %3 has far less clearance than its siblings. Check and adjust "
         "first, then test again."),
+    SAY("cylinder.reads_above",
+        "Cylinder %1 reads %2, above the factory range that ends at %3: oil, fuel or carbon in it, or the "
+        "wrong "
+        "gauge or limits."),
+    SAY("cylinder.seals_reads_above",
+        "Cylinder %1 seals well (leakage %3) and reads %2, above the factory range: oil, fuel or carbon in "
+        "it, or "
+        "the wrong gauge or limits."),
+    SAY("cylinder.seals_reads_borderline",
+        "Cylinder %1 seals well (leakage %3); its dry reading of %2 is borderline."),
+    SAY("cylinder.seals_but_builds_nothing",
+        "Cylinder %1 seals well (leakage %3) yet built up %2, more than once. See whether its valves move, "
+        "and "
+        "check adapter, hose and valve core."),
+    SAY("cylinder.little_but_at",
+        "Cylinder %1 loses only %2, yet some of it comes out at %3, where none may: gasket or crack."),
+    SAY("cylinder.little_and_trace_at",
+        "Cylinder %1 loses only %2, but a trace of air was noticed at %3, where none may come out. Look "
+        "again."),
+    SAY("cylinder.air_at",
+        "Cylinder %1: air comes out at %2, where none may: gasket or crack. A leak-down test tells how "
+        "much."),
+    SAY("cylinder.trace_at",
+        "Cylinder %1: a trace of air was noticed at %2, where none may come out. A leak-down test tells how "
+        "much."),
     SAY("cylinder.wear", "Cylinder %1 loses %2: wear, not yet a fault."),
     SAY("cylinder.leaks_unheard", "Cylinder %1 leaks %2. Listen where the air comes out."),
+    SAY("cylinder.leaks_silent",
+        "Cylinder %1 leaks %2, and nothing was heard where it was listened for. Listen again where it is "
+        "quiet, "
+        "at every exit."),
+    SAY("cylinder.leaks_tie", "Cylinder %1 leaks %2, equally loud at two exits: %3 and %4."),
+    SAY("cylinder.leaks_no_path",
+        "Cylinder %1 leaks %2, loudest at an exit (%3) that names no part. Listen at the others too."),
     SAY("cylinder.leaks_tester_first",
         "Cylinder %1 leaks %2: a fault if the tester is as assumed, perhaps none. Name the tester and its "
         "restrictor first."),
@@ -94,6 +126,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.wet_only", "Cylinder %1 has a wet test only: nothing to compare it with."),
 
     SAY("engine.not_measured", "Nothing measured yet."),
+    SAY("engine.wet_only", "Wet tests only so far: nothing to compare them with."),
     SAY("engine.seals_well", "Every cylinder seals well."),
     SAY("engine.in_range", "Every cylinder is in range."),
     SAY("engine.alike", "The cylinders read alike. What this engine should read is not on its card."),
@@ -149,6 +182,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("thumb.exits_tie", "%1 and %2 are equally loud: no single path stands out."),
     SAY("thumb.nothing_heard",
         "Air is lost, yet nothing was heard at any exit. Try hose, hand and soapy water."),
+    SAY("thumb.gasket_too",
+        "Air also at: %1 (%2). None may come out there, however little: gasket or crack."),
     SAY("thumb.gasket_or_crack", "A gasket sign may also be a crack in head or block."),
     SAY("thumb.first_puff_rings", "First puff low (%1 of what it should reach), then it builds up: rings."),
     SAY("thumb.first_puff_valves",
@@ -187,6 +222,18 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look "
         "at "
         "adapter and hose."),
+    SAY("contra.set_pressures",
+        "Set to %1 it leaks %2, set to %3 only %4: no single leak does both. Do the leak-down again at one "
+        "set "
+        "pressure."),
+    SAY("misfit.dry_apart",
+        "Cylinder %1 read %2 and %3 in the same dry test: further apart than any gauge or starter scatters. "
+        "Do "
+        "it again: two readings that agree count."),
+    SAY("misfit.held_apart",
+        "Cylinder %1 held %2 and %3 of the same set pressure. Turn the engine twice by hand and do it again: "
+        "two "
+        "readings that agree count."),
     SAY("contra.photo_differs",
         "The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it."),
 
@@ -204,6 +251,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("question.after_oil",
         "Cylinder %1, %2: %3 was read after oil had gone in. It is kept, and not counted with what was read "
         "before the oil."),
+    SAY("question.odd_one",
+        "Cylinder %1: %3 lies far from the other readings of its %2 and is left out. Strike it out if it was "
+        "a "
+        "slip."),
     SAY("question.very_low_first",
         "Cylinder %1 held %2, and %3 when it was tested again. Both can't be right: %2 looks like the wrong "
         "TDC and is not counted. If %3 was the wrong one, delete it or test again."),

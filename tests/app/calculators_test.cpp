@@ -37,7 +37,9 @@ bool CalculatorsTest::open(Phone& phone, const QString& calculator) {
 
 QString CalculatorsTest::result(Phone& phone) {
     const auto* value = phone.thumb().find(QStringLiteral("mainValue"), phone.page_item());
-    return value ? value->property("text").toString() : QStringLiteral("(no result)");
+    // A figure and its unit are held together by a space that does not break.
+    return value ? value->property("text").toString().replace(QChar::Nbsp, QLatin1Char(' '))
+                 : QStringLiteral("(no result)");
 }
 
 void CalculatorsTest::leakage_without_any_session() {

@@ -200,9 +200,10 @@ private slots:
     }
 
     void the_session_page_advises_as_the_findings_do() {
-        MeasuredVisit visit;
+        MeasuredVisit visit(3);
         visit.dry(1, "6.1");
         visit.dry(2, "6.2");
+        visit.dry(3, "9.8");
         visit.shop.settle();
         SessionModel session;
         session.setSessionId(text_id(visit.session));

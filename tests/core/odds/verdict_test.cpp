@@ -44,6 +44,19 @@ std::string word_at(const findings::Message& message, std::size_t at) {
     return std::get<findings::Word>(message.args.at(at)).code;
 }
 
+// However little is lost, air in the coolant is a fault: common practice, no source.
+TEST(Verdict, AFaultWhereNoneMayLeakComesBeforeSealsWell) {
+    auto cylinder = odds_of(0.05, 0.03);
+    cylinder.paths.push_back({Path::coolant, {0.1, 0.0, 0.2}, 0.02, 0.85});
+    const auto said = headline_of(cylinder, reference());
+    EXPECT_EQ(said.code, "odds.seals_but");
+    EXPECT_EQ(word_at(said, 1), "path:coolant");
+    EXPECT_DOUBLE_EQ(shown(said, 2), 0.85);
+    EXPECT_EQ(in_words(cylinder, reference()).code, "odds.likely_seals_but");
+    cylinder.paths.back().fault = 0.4;
+    EXPECT_EQ(headline_of(cylinder, reference()).code, "odds.seals");
+}
+
 // Rounded to 5 % and never above 95 %: the project's own promise of honesty.
 TEST(Verdict, NamesTheLikeliestPathAndNeverMoreThan95Percent) {
     const auto said = headline_of(odds_of(0.003, 0.996), reference());
