@@ -6358,6 +6358,11 @@
         <translation>Keine Prüfung steht aus. Was zu tun ist, steht im Plan.</translation>
     </message>
     <message>
+        <source>Work in the plan is ticked: test again. Only that shows whether it helped.</source>
+        <extracomment>next.retest</extracomment>
+        <translation>Arbeit im Plan ist abgehakt: noch einmal prüfen. Nur das zeigt, ob sie geholfen hat.</translation>
+    </message>
+    <message>
         <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
         <extracomment>next.watch</extracomment>
         <translation>Keine Prüfung steht aus, und nichts ist bisher ein Fehler. Später erneut messen: Was zählt, ist, ob es mehr wird.</translation>

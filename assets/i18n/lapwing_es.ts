@@ -6358,6 +6358,11 @@
         <translation>No queda ninguna prueba pendiente. Lo que se hará está en el plan.</translation>
     </message>
     <message>
+        <source>Work in the plan is ticked: test again. Only that shows whether it helped.</source>
+        <extracomment>next.retest</extracomment>
+        <translation>Hay trabajo del plan marcado como hecho: volver a probar. Solo eso muestra si sirvió.</translation>
+    </message>
+    <message>
         <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
         <extracomment>next.watch</extracomment>
         <translation>No queda ninguna prueba pendiente y aún nada es un fallo. Medir de nuevo más tarde: lo que cuenta es si crece.</translation>

@@ -308,6 +308,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"next.crankcase_limit", ""},
     {"next.plan", ""},
     {"next.planned", ""},
+    {"next.retest", ""},
     {"next.watch", ""},
     {"next.nothing", ""},
     // What a tester's self-check comes to.

@@ -224,6 +224,19 @@ void add_missing_crankcases(const Case& at, const Findings& findings, Steps& ste
             steps.add(Action::crankcase, number, "next.crankcase_of");
 }
 
+/// Work was ticked, and nothing was tested since, here or at a later visit.
+bool asks_for_retest(const Case& at) {
+    std::optional<Timestamp> done;
+    for (const PlanLine& line : at.visit.plan)
+        if (line.done_at && (!done || *done < *line.done_at)) done = line.done_at;
+    if (!done) return false;
+    const auto tested_since = [&](const Visit& visit) {
+        return std::ranges::any_of(visit.readings,
+                                   [&](const Reading& reading) { return *done < reading.taken_at; });
+    };
+    return !tested_since(at.visit) && std::ranges::none_of(at.dossier.visits, tested_since);
+}
+
 }  // namespace
 
 std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const LeftOpen& earlier) {
@@ -257,7 +270,8 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
     if (steps.empty() && at.visit.plan.empty()) add_after_oil(findings, steps);
     if (steps.empty())
         steps.add(Action::plan, {},
-                  !doubtful                        ? "next.nothing"
+                  asks_for_retest(at)              ? "next.retest"
+                  : !doubtful                      ? "next.nothing"
                   : !at.visit.plan.empty()         ? "next.planned"
                   : findings.state == State::fault ? "next.plan"
                                                    : "next.watch");

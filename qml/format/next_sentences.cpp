@@ -121,6 +121,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "it."),
     SAY("next.plan", "No test is outstanding: read the findings and decide."),
     SAY("next.planned", "No test is outstanding. What to do about it stands in the plan."),
+    SAY("next.retest", "Work in the plan is ticked: test again. Only that shows whether it helped."),
     SAY("next.watch",
         "No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it "
         "grows."),

@@ -90,7 +90,7 @@ void plan_the_repair(Workshop& shop, Visit& visit, Timestamp done_at) {
     valve.price = Money{"420", "EUR"};
     valve.reason = "Air at the exhaust with the clearance in range.";
     // As Where it leaks expected it that day, taken over with the proposal.
-    valve.predicted_low = pressure("8.5bar");
+    valve.predicted_low = pressure("8.6bar");
     valve.predicted_high = pressure("11.2bar");
     valve.if_left = "The burnt edge grows, the seat goes next and the head has to be built up.";
     valve.done_at = done_at;
@@ -102,7 +102,7 @@ void plan_the_repair(Workshop& shop, Visit& visit, Timestamp done_at) {
     rings.price = Money{"290", "EUR"};
     rings.reason = "Air at the breather, and oil lifted the reading.";
     rings.predicted_low = pressure("7.8bar");
-    rings.predicted_high = pressure("10.9bar");
+    rings.predicted_high = pressure("11.0bar");
     rings.if_left = "Oil use rises; the plug will foul.";
     rings.done_at = done_at;
     visit.plan.push_back(rings);

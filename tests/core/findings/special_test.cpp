@@ -294,6 +294,15 @@ TEST(Engine, WearAloneIsWatchedAndAPlanIsNotAskedForTwice) {
     EXPECT_EQ(bench.find().next.front().reason.code, "next.plan");
     bench.visit().plan.emplace_back();
     EXPECT_EQ(bench.find().next.front().reason.code, "next.planned");
+    // Once it is done, only another test tells.
+    bench.visit().plan.back().done_at =
+        Timestamp{bench.visit().readings.back().taken_at.unix_ms + 3'600'000, 60};
+    EXPECT_EQ(bench.find().next.front().reason.code, "next.retest");
+    Visit later;
+    later.readings.push_back(bench.visit().readings.back());
+    later.readings.back().taken_at.unix_ms += 7'200'000;
+    bench.dossier.visits.push_back(later);
+    EXPECT_EQ(bench.find().next.front().reason.code, "next.planned");
 }
 
 TEST(Engine, ALowCylinderAsksForLeakDownThenForTheEarThenForOil) {
