@@ -135,7 +135,7 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, bool low
     const bool leaks = cylinder.leak_down && cylinder.leak_down->state >= State::borderline;
     if (!cylinder.leak_down && cylinder.headline.code == "cylinder.ask_decompressor")
         steps.add(Action::leak_down, number, "next.leak_down_decompressor");
-    else if (low && reads_above(cylinder))
+    else if (low && reads_above(cylinder) && !leaks)
         add_above(steps);
     else if (low && !cylinder.leak_down && !low_everywhere)
         steps.add(Action::leak_down, number, "next.leak_down_low");

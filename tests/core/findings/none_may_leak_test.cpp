@@ -151,6 +151,9 @@ TEST(Headlines, AboveTheFactoryRangeIsNotInRange) {
     EXPECT_TRUE(std::ranges::any_of(
         found.next, [](const NextStep& step) { return step.reason.code == "next.reads_above"; }));
     EXPECT_FALSE(next_is(found, Action::leak_down, 1));
+    // It may leak all the same, and then it is listened to like any other.
+    bench.leak(1, "80", "40");
+    EXPECT_TRUE(next_is(bench.find(), Action::listen, 1));
 }
 
 // Behind one restrictor 55 of 80 psi lost is a hole of 2.4 times its area (both choked: 94.7/39.7 psi), and 1
