@@ -15,6 +15,7 @@
 #include "core/odds/contradictions.h"
 #include "core/odds/evidence_parts.h"
 #include "core/odds/levels.h"
+#include "core/odds/repeats.h"
 #include "core/odds/states.h"
 #include "core/physics/leakdown.h"
 
@@ -158,7 +159,7 @@ private:
         const Tag newest = states.empty() ? Tag::as_found : states.front().tag;
         cylinder.tag = at_.options.tag.value_or(newest);
         add_paths(cylinder);
-        cylinder.fault_odds = fault_odds(cylinder, visit_);
+        cylinder.fault_odds = clearance_odds(of_visit(visit_), cylinder, assumptions_);
         read(cylinder);
         if (!at_.options.tag) add_earlier(states, cylinder);
         out_.cylinders.push_back(std::move(cylinder));
@@ -200,7 +201,8 @@ private:
                 same[path] =
                     same[path] && !findings::touches(done, cylinder.paths[path], visit_, cylinder.number);
             ran = ran || done == Tag::after_running;
-            if (done == Tag::after_adjustment) odds = fault_odds(cylinder, before_adjustment(visit_));
+            if (done == Tag::after_adjustment)
+                odds = clearance_odds(of_visit(before_adjustment(visit_)), cylinder, assumptions_);
             apart = apart || anything_changes(done);
             if (apart) break;
             CylinderEvidence then;
@@ -237,26 +239,8 @@ private:
             paths.push_back(Path::decompressor);
     }
 
-    [[nodiscard]] std::vector<double> fault_odds(const CylinderEvidence& cylinder, const Visit& visit) const {
-        const auto clearances =
-            findings::clearances_of(findings::case_of(dossier_, visit, reference_, {}), cylinder.number);
-        std::vector<double> out;
-        for (const Path path : cylinder.paths) {
-            double odds = 1.0;
-            const bool intake = path == Path::intake;
-            if (findings::is_valve(path)) {
-                const bool small = intake ? clearances.small_intake : clearances.small_exhaust;
-                // One that there is nothing to hold against says nothing.
-                const bool recorded = intake ? clearances.recorded_intake && !clearances.unjudged_intake
-                                             : clearances.recorded_exhaust && !clearances.unjudged_exhaust;
-                if (small)
-                    odds = assumptions_.at("clearance-none-odds");
-                else if (recorded)
-                    odds = assumptions_.at("clearance-good-odds");
-            }
-            out.push_back(odds);
-        }
-        return out;
+    [[nodiscard]] Case of_visit(const Visit& visit) const {
+        return findings::case_of(dossier_, visit, reference_, {});
     }
 
     [[nodiscard]] OilSeal seal_of(Oiled oiled) const {
@@ -285,31 +269,6 @@ private:
             cylinder.left_out = true;
             return true;
         });
-    }
-
-    /// Each repeat has its gauge's errors: those of other gauges than the last one's are this mean's alone.
-    void widen_by_other_gauges(const Case& state, const std::vector<const Reading*>& readings, double step_pa,
-                               CrankEvidence& mean) const {
-        const auto gauge = [&](const Reading* reading) {
-            return findings::tester_of(state, reading->test, reading->tester);
-        };
-        std::vector<const Tester*> gauges;
-        for (const Reading* reading : readings)
-            if (std::ranges::find(gauges, gauge(reading)) == gauges.end()) gauges.push_back(gauge(reading));
-        if (gauges.size() < 2) return;
-        const auto share = [&](const Tester* of) {
-            return static_cast<double>(std::ranges::count(readings, of, gauge)) /
-                   static_cast<double>(readings.size());
-        };
-        const Tester* own = gauge(readings.back());
-        mean.offset_pa *= share(own);
-        mean.gain *= share(own);
-        for (const Tester* other : gauges) {
-            if (other == own) continue;
-            const CrankEvidence on = crank_evidence(other, mean.final_pa, step_pa, reference_);
-            mean.apart_pa = std::hypot(mean.apart_pa, share(other) * on.offset_pa,
-                                       share(other) * on.gain * mean.final_pa);
-        }
     }
 
     std::optional<CrankEvidence> cranking(const Case& state, TestKind test, CylinderEvidence& cylinder) {

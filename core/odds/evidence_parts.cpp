@@ -96,29 +96,26 @@ private:
 
 }  // namespace
 
-double mean(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
-    double sum = 0.0;
-    for (const Reading* reading : readings)
-        sum += (reading->*field)->si();
-    return sum / static_cast<double>(readings.size());
-}
-
-double coarsest(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
-    double out = 0.0;
-    for (const Reading* reading : readings)
-        out = std::max(out, step_pa(*reading, field));
+std::vector<double> clearance_odds(const findings::Case& visit, const CylinderEvidence& cylinder,
+                                   const Assumptions& assumptions) {
+    const auto clearances = findings::clearances_of(visit, cylinder.number);
+    std::vector<double> out;
+    for (const Path path : cylinder.paths) {
+        double odds = 1.0;
+        const bool intake = path == Path::intake;
+        if (findings::is_valve(path)) {
+            const bool small = intake ? clearances.small_intake : clearances.small_exhaust;
+            // One that there is nothing to hold against says nothing.
+            const bool recorded = intake ? clearances.recorded_intake && !clearances.unjudged_intake
+                                         : clearances.recorded_exhaust && !clearances.unjudged_exhaust;
+            if (small)
+                odds = assumptions.at("clearance-none-odds");
+            else if (recorded)
+                odds = assumptions.at("clearance-good-odds");
+        }
+        out.push_back(odds);
+    }
     return out;
-}
-
-double further_apart(const std::vector<const Reading*>& readings,
-                     std::optional<TypedPressure> Reading::*field, double usual_pa) {
-    if (readings.size() < 2) return 0.0;
-    const double middle = mean(readings, field);
-    const auto count = static_cast<double>(readings.size());
-    double squares = 0.0;
-    for (const Reading* reading : readings)
-        squares += std::pow((reading->*field)->si() - middle, 2);
-    return std::sqrt(std::max(squares / (count - 1.0) - 4.0 * usual_pa * usual_pa, 0.0) / count);
 }
 
 CrankEvidence crank_evidence(const Tester* tester, double final_pa, double step_pa,

@@ -3,19 +3,15 @@
 
 #pragma once
 
+#include "core/findings/case.h"
 #include "core/odds/evidence.h"
 
 /// What evidence_of is put together from. Internal to this room.
 namespace lapwing::odds {
 
-/// Of one field that all of them have; of what was typed the coarsest step.
-double mean(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field);
-double coarsest(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field);
-
-/// What repeats that lie further apart than readings usually do add to the doubt of their mean, standard. Up
-/// to twice the usual scatter is chance: about one pair in twenty is so far apart.
-double further_apart(const std::vector<const Reading*>& readings,
-                     std::optional<TypedPressure> Reading::*field, double usual_pa);
+/// What the clearances that a visit recorded say of each of the cylinder's paths: a factor on its odds.
+std::vector<double> clearance_odds(const findings::Case& visit, const CylinderEvidence& cylinder,
+                                   const Assumptions& assumptions);
 
 /// A final reading on a compression gauge (null: not known) with its errors; written to `step_pa`.
 CrankEvidence crank_evidence(const Tester* tester, double final_pa, double step_pa,
