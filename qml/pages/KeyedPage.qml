@@ -166,11 +166,19 @@ AppPage {
         parent: page.lying ? page.body : page
         visible: !page.closed
         height: Math.max(tallest, implicitHeight)
-        onImplicitHeightChanged: tallest = Math.max(tallest, implicitHeight)
+        onImplicitHeightChanged: settled.restart()
         onWidthChanged: resized.restart()
         x: page.lying ? readout.x : Theme.gap
         y: page.lying ? page.body.height - Theme.space - height : page.height - Theme.gap - height
         width: page.lying ? readout.width : page.width - 2 * Theme.gap
+    }
+
+    // Not while buttons change places: for a moment the one that goes and the one that comes stand side by side.
+    Timer {
+        id: settled
+
+        interval: 0
+        onTriggered: bar.tallest = Math.max(bar.tallest, bar.implicitHeight)
     }
 
     // Once the bar's words have found their lines in it: what they took before was for another width.

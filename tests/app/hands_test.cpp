@@ -26,6 +26,7 @@ private slots:
     void the_check_that_is_asked_for_stands_open();
     void the_folded_line_leads_to_every_field();
     void the_exits_that_are_left_are_quiet_with_one_touch();
+    void keys_stay_where_they_are_when_a_repeat_is_kept();
     void the_return_key_keeps_after_a_touch();
     void a_key_ticks_unless_switched_off();
     void the_screen_stays_lit_through_a_test();
@@ -270,6 +271,30 @@ void HandsTest::the_exits_that_are_left_are_quiet_with_one_touch() {
     QVERIFY(exits.size() > 3);
     for (const auto& exit : exits)
         QCOMPARE(exit.loudness, exit.exit == Exit::exhaust ? Loudness::strong : Loudness::nothing);
+}
+
+void HandsTest::keys_stay_where_they_are_when_a_repeat_is_kept() {
+    Phone phone({320, 568});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("Pad"), {{"sessionId", twin_ready_to_test(phone)}, {"test", "dry"}});
+    const auto lies = [&](const char* name) {
+        const auto* one = thumb.find(QLatin1String(name));
+        return one ? one->mapRectToScene(QRectF({0, 0}, one->size())) : QRectF();
+    };
+    settle(100);
+    const QRectF pad = lies("pad");
+    const QRectF keep = lies("keep");
+    QVERIFY(!pad.isEmpty() && !keep.isEmpty());
+    DO(errands.keep(QStringLiteral("92")));
+    // Redo stands in Photo's place while digits stand beside a reading; with both and the long words of Keep
+    // the buttons would need two lines.
+    DO(thumb.touch(QStringLiteral("cylinder_0")));
+    DO(errands.keep(QStringLiteral("93")));
+    settle(200);
+    QCOMPARE(lies("pad"), pad);
+    QCOMPARE(lies("keep"), keep);
 }
 
 void HandsTest::the_return_key_keeps_after_a_touch() {
