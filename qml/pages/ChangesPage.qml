@@ -165,7 +165,7 @@ AppPage {
         text: qsTr("Hand over")
         onClicked: page.go("HandOver", {
             engineId: page.engineId,
-            sessionId: changes.afterId
+            sessionId: changes.afterSessionId
         })
     }
 

@@ -21,6 +21,16 @@ QString id_text(const SessionId& id) {
     return QString::fromStdString(id.text());
 }
 
+/// A test of one cylinder was done in two states: before and after the clearance was adjusted. After work on
+/// one cylinder its readings are tagged so and the others' are not, and all are one state of the engine.
+bool done_in_two_states(const Visit& visit) {
+    return std::ranges::any_of(visit.readings, [&](const Reading& one) {
+        return std::ranges::any_of(visit.readings, [&](const Reading& other) {
+            return other.test == one.test && other.cylinder == one.cylinder && other.tag != one.tag;
+        });
+    });
+}
+
 /// The states that a visit's readings speak of, in the order in which they came.
 std::vector<Tag> tags_of(const Visit& visit) {
     std::vector<Tag> out;
@@ -46,11 +56,13 @@ void ChangesModel::setAfterId(const QString& id) {
 std::vector<ChangesModel::Choice> ChangesModel::choices_of(const Dossier& dossier) {
     std::vector<Choice> out;
     for (const Visit& visit : dossier.visits) {
-        const auto tags = tags_of(visit);
+        if (visit.readings.empty()) continue;
         const QString id = id_text(visit.session.id);
-        if (tags.size() == 1) out.push_back({id, visit.session, {}, visit.readings});
-        if (tags.size() < 2) continue;
-        for (const Tag tag : tags)
+        if (!done_in_two_states(visit)) {
+            out.push_back({id, visit.session, {}, visit.readings});
+            continue;
+        }
+        for (const Tag tag : tags_of(visit))
             out.push_back(
                 {id + u'/' + QString::fromUtf8(word(tag).data()), visit.session, tag, visit.readings});
     }
@@ -175,7 +187,7 @@ QVariantList ChangesModel::proofs_for(int cylinder) const {
 
 /// No verdict on a visit before the person's own call on it.
 bool ChangesModel::waits(const QString& side) const {
-    const auto id = SessionId::parse(side.section(u'/', 0, 0).toStdString());
+    const auto id = SessionId::parse(session_of(side).toStdString());
     const auto visit = id && app()->settings()->callFirst() ? app()->desk().visit(*id) : std::nullopt;
     return visit && call_wanted(*app(), *visit);
 }

@@ -19,6 +19,8 @@ class ChangesModel : public lapwing::HistoryBacked {
     QML_ELEMENT
     Q_PROPERTY(QString beforeId READ beforeId WRITE setBeforeId NOTIFY refreshed)
     Q_PROPERTY(QString afterId READ afterId WRITE setAfterId NOTIFY refreshed)
+    /// The session that the later side belongs to, whichever of its states that is.
+    Q_PROPERTY(QString afterSessionId READ afterSessionId NOTIFY refreshed)
     Q_PROPERTY(QString beforeText READ beforeText NOTIFY refreshed)
     Q_PROPERTY(QString afterText READ afterText NOTIFY refreshed)
     /// Why there is nothing to compare; empty when there is.
@@ -39,6 +41,7 @@ public:
     void setBeforeId(const QString& id);
     [[nodiscard]] QString afterId() const { return after_; }
     void setAfterId(const QString& id);
+    [[nodiscard]] QString afterSessionId() const { return session_of(after_); }
     [[nodiscard]] QString beforeText() const { return text_of(before_); }
     [[nodiscard]] QString afterText() const { return text_of(after_); }
     [[nodiscard]] QString nothing() const;
@@ -76,6 +79,7 @@ private:
     [[nodiscard]] QVariantList proofs_for(int cylinder) const;
     void name_choices();
     [[nodiscard]] QString text_of(const QString& value) const { return names_.value(value); }
+    [[nodiscard]] static QString session_of(const QString& side) { return side.section(u'/', 0, 0); }
     [[nodiscard]] bool waits(const QString& side) const;
 
     QString before_, after_;

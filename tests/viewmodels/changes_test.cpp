@@ -111,6 +111,8 @@ private slots:
         open(model, shop, dossier);
         QCOMPARE(model.choices().size(), 2);
         QVERIFY(model.afterText().endsWith(QStringLiteral("after clearance adjustment")));
+        // What is handed over is the session, whichever of its states is looked at.
+        QCOMPARE(model.afterSessionId(), text_id(id));
         QCOMPARE(test_of(model, 0, "dry")["verdict"].toString(), QStringLiteral("surely_better"));
         QVERIFY(model.comparable());
         // Whichever is chosen, they stand in the order of time, and none is held against itself.
@@ -122,6 +124,44 @@ private slots:
         model.setAfterId(before);
         QTRY_COMPARE(model.afterId(), after);
         QCOMPARE(model.beforeId(), before);
+    }
+
+    void a_visit_after_work_on_one_cylinder_is_one_state() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("New one"), 2);
+        Dossier dossier{engine, {}, {}};
+        const auto read = [&](int cylinder, Tag tag, const char* final) {
+            auto& visit = dossier.visits.back();
+            Reading reading;
+            reading.id = shop.desk->make_id<ReadingId>();
+            reading.session = visit.session.id;
+            reading.taken_at = shop.clock.now();
+            reading.taken_at.unix_ms += static_cast<std::int64_t>(visit.readings.size()) * 60'000;
+            reading.cylinder = cylinder;
+            reading.tag = tag;
+            reading.oiled = Oiled::no;
+            reading.final = parse_quantity<PressureTag>(final).value();
+            visit.readings.push_back(reading);
+        };
+        const auto visit = [&](const char* title) {
+            shop.clock.move_to({1'773'480'600'000 + std::ssize(dossier.visits) * 86'400'000LL, 60});
+            dossier.visits.push_back(shop.desk->visit(shop.open_session(engine, title)).value());
+        };
+        visit("As found");
+        read(1, Tag::as_found, "5.0bar");
+        read(2, Tag::as_found, "11.0bar");
+        visit("After repair");
+        read(1, Tag::after_repair, "11.0bar");
+        read(2, Tag::as_found, "11.0bar");
+        shop.desk->run(workflow::bring_in(dossier));
+        shop.settle();
+        ChangesModel model;
+        open(model, shop, dossier);
+        QCOMPARE(model.choices().size(), 2);
+        QCOMPARE(model.beforeId(), text_id(dossier.visits[0].session.id));
+        QCOMPARE(model.afterId(), text_id(dossier.visits[1].session.id));
+        QCOMPARE(test_of(model, 0, "dry")["verdict"].toString(), QStringLiteral("surely_better"));
+        QCOMPARE(test_of(model, 1, "dry")["verdict"].toString(), QStringLiteral("same"));
     }
 
     void a_session_without_a_title_is_called_by_its_tests() {
