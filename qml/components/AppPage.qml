@@ -112,6 +112,8 @@ FocusScope {
                 width: parent.width
                 font.pixelSize: Theme.frameSize(14, page.headFolds)
                 font.underline: page.explained
+                fontSizeMode: page.headLines === 1 ? Text.HorizontalFit : Text.FixedSize
+                minimumPixelSize: Math.round(0.85 * font.pixelSize)
                 maximumLineCount: page.linesShown
                 elide: Text.ElideRight
             }

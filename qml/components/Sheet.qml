@@ -87,11 +87,18 @@ T.Popup {
             anchors.right: parent.right
             height: Math.max(Theme.secondaryTarget, heading.height)
 
+            WordMetrics {
+                id: metrics
+            }
+
+            // No word breaks in its middle while smaller letters keep it whole.
             LText {
                 id: heading
 
+                objectName: "sheetTitle"
                 role: "title"
                 text: sheet.title
+                font.pixelSize: Math.max(Theme.bodySize, metrics.fitting(sheet.title, Theme.titleSize, width))
                 anchors.left: parent.left
                 anchors.right: closer.left
                 anchors.verticalCenter: parent.verticalCenter

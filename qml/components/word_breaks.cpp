@@ -28,8 +28,8 @@ bool has_long_word(const QString& text) {
 }
 
 /// What stands behind a number and must not begin a line.
-constexpr std::array units{u"%",  u"bar", u"psi", u"kPa", u"hPa", u"kgf", u"inHg", u"mm",   u"cm",
-                           u"km", u"m",   u"h",   u"min", u"V",   u"rpm", u"°C",   u"L/min"};
+constexpr std::array units{u"%",  u"bar", u"psi", u"kPa", u"hPa", u"kgf", u"inHg", u"mm",    u"cm",
+                           u"km", u"m",   u"h",   u"min", u"V",   u"rpm", u"°C",   u"L/min", u"N"};
 
 bool begins_with_unit(QStringView words) {
     return std::ranges::any_of(units, [&](QStringView unit) {

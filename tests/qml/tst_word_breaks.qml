@@ -66,6 +66,8 @@ TestCase {
     }
 
     function test_a_number_stays_with_its_unit() {
+        said = "21 N ± 6 at the end of a bar";
+        compare(one.text, "21\u00a0N ±\u00a06 at the end of a bar");
         said = "Cylinder 1 leaks 38 % ± 13, at 6.1 bar and 250 rpm in 2 hours";
         compare(one.text, "Cylinder 1 leaks 38\u00a0% ±\u00a013, at 6.1\u00a0bar and 250\u00a0rpm in 2 hours");
         compare(one.Accessible.name, said);
