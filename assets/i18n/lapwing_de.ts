@@ -11801,6 +11801,10 @@
         <translation>Noch ist nichts geplant. Vorgeschlagenes übernehmen oder einen eigenen Posten schreiben.</translation>
     </message>
     <message>
+        <source>Nothing is planned, and the findings propose nothing.</source>
+        <translation>Nichts ist geplant, und die Befunde schlagen nichts vor.</translation>
+    </message>
+    <message>
         <source>Before and after</source>
         <translation>Vorher und nachher</translation>
     </message>
@@ -17888,6 +17892,14 @@
 <context>
     <name>SessionPage</name>
     <message>
+        <source>Before and after</source>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Two visits, cylinder by cylinder</source>
+        <translation>Zwei Termine, Zylinder für Zylinder</translation>
+    </message>
+    <message>
         <source>Photos and voice notes</source>
         <translation>Fotos und Sprachnotizen</translation>
     </message>
@@ -18215,6 +18227,10 @@
     <message>
         <source>Name the tester</source>
         <translation>Prüfgerät angeben</translation>
+    </message>
+    <message>
+        <source>Look up the clearance</source>
+        <translation>Spiel nachschlagen</translation>
     </message>
     <message>
         <source>%1, new session</source>
@@ -19898,16 +19914,20 @@
 <context>
     <name>lapwing::NextTdcModel</name>
     <message>
-        <source>stands at TDC now</source>
-        <translation>steht jetzt im OT</translation>
-    </message>
-    <message>
         <source>turn about %1°</source>
         <translation>etwa %1° drehen</translation>
     </message>
     <message>
         <source>turn %1°</source>
         <translation>%1° drehen</translation>
+    </message>
+    <message>
+        <source>stands at TDC now</source>
+        <translation>steht jetzt im OT</translation>
+    </message>
+    <message>
+        <source>if it stands at TDC</source>
+        <translation>wenn er im OT steht</translation>
     </message>
     <message>
         <source>about %1°</source>

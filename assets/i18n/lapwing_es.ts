@@ -11801,6 +11801,10 @@
         <translation>Aún no hay nada planeado. Tomar lo que se propone, o escribir una línea propia.</translation>
     </message>
     <message>
+        <source>Nothing is planned, and the findings propose nothing.</source>
+        <translation>No hay nada previsto, y los resultados no proponen nada.</translation>
+    </message>
+    <message>
         <source>Before and after</source>
         <translation>Antes y después</translation>
     </message>
@@ -17888,6 +17892,14 @@
 <context>
     <name>SessionPage</name>
     <message>
+        <source>Before and after</source>
+        <translation>Antes y después</translation>
+    </message>
+    <message>
+        <source>Two visits, cylinder by cylinder</source>
+        <translation>Dos visitas, cilindro a cilindro</translation>
+    </message>
+    <message>
         <source>Photos and voice notes</source>
         <translation>Fotos y notas de voz</translation>
     </message>
@@ -18215,6 +18227,10 @@
     <message>
         <source>Name the tester</source>
         <translation>Nombrar el comprobador</translation>
+    </message>
+    <message>
+        <source>Look up the clearance</source>
+        <translation>Buscar el juego</translation>
     </message>
     <message>
         <source>%1, new session</source>
@@ -19898,16 +19914,20 @@
 <context>
     <name>lapwing::NextTdcModel</name>
     <message>
-        <source>stands at TDC now</source>
-        <translation>está ahora en el PMS</translation>
-    </message>
-    <message>
         <source>turn about %1°</source>
         <translation>girar unos %1°</translation>
     </message>
     <message>
         <source>turn %1°</source>
         <translation>girar %1°</translation>
+    </message>
+    <message>
+        <source>stands at TDC now</source>
+        <translation>está ahora en el PMS</translation>
+    </message>
+    <message>
+        <source>if it stands at TDC</source>
+        <translation>si está en el PMS</translation>
     </message>
     <message>
         <source>about %1°</source>

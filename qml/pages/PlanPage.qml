@@ -67,7 +67,7 @@ AppPage {
         LText {
             width: parent.width
             visible: viewModel.lines.length === 0
-            text: qsTr("Nothing is planned yet. Take over what is proposed, or write a line of your own.")
+            text: viewModel.proposing || viewModel.proposals.length > 0 ? qsTr("Nothing is planned yet. Take over what is proposed, or write a line of your own.") : qsTr("Nothing is planned, and the findings propose nothing.")
         }
 
         Repeater {

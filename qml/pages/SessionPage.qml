@@ -92,6 +92,19 @@ AppPage {
         }
 
         ListRow {
+            objectName: "beforeAfter"
+            visible: viewModel.hasOthers
+            width: parent.width
+            symbol: "swap"
+            text: qsTr("Before and after")
+            detail: qsTr("Two visits, cylinder by cylinder")
+            onClicked: page.go("Changes", {
+                engineId: viewModel.engineId,
+                afterId: page.sessionId
+            })
+        }
+
+        ListRow {
             objectName: "evidence"
             visible: viewModel.found
             width: parent.width

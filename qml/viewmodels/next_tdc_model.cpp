@@ -65,7 +65,7 @@ void NextTdcModel::turned() {
                      QStringLiteral("%1;%2").arg(target()).arg(readings_with_air(visit()).size()));
 }
 
-int NextTdcModel::from() const {
+std::optional<int> NextTdcModel::lastKnown() const {
     if (from_ != 0) return from_;
     const auto with_air = readings_with_air(visit());
     const QStringList standing = app() ? app()->draft(draftKey()).split(QLatin1Char(';')) : QStringList();
@@ -73,6 +73,11 @@ int NextTdcModel::from() const {
         find_cylinder(engine(), standing[0].toInt()))
         return standing[0].toInt();
     if (!with_air.empty()) return with_air.back()->cylinder;
+    return std::nullopt;
+}
+
+int NextTdcModel::from() const {
+    if (const auto known = lastKnown()) return *known;
     if (!engine().firing_order.empty()) return engine().firing_order.front();
     return engine().cylinders.empty() ? 0 : engine().cylinders.front().number;
 }
@@ -103,10 +108,11 @@ QVariantList NextTdcModel::choices() const {
         const auto* cylinder = find_cylinder(engine(), number);
         const auto turn = turn_between(even, from(), number);
         const QString degrees = turn ? format().locale().toString(*turn, 'f', 0) : QString();
-        const QString text = number == from() ? tr("stands at TDC now")
-                             : !turn          ? QString()
-                             : about          ? tr("turn about %1°").arg(degrees)
-                                              : tr("turn %1°").arg(degrees);
+        const QString text = number != from() ? !turn   ? QString()
+                                                : about ? tr("turn about %1°").arg(degrees)
+                                                        : tr("turn %1°").arg(degrees)
+                             : lastKnown() ? tr("stands at TDC now")
+                                              : tr("if it stands at TDC");
         list << QVariantMap{{"number", number},
                             {"name", cylinder ? QString::fromStdString(cylinder->name) : QString()},
                             {"turn", text},

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QVariantList>
+#include <optional>
 
 #include "core/calculators/calculators.h"
 #include "qml/viewmodels/session_backed.h"
@@ -29,7 +30,7 @@ public:
     using SessionBacked::SessionBacked;
 
     /// The cylinder that stands at its compression TDC now: the last one turned to from here or measured with
-    /// air, unless chosen.
+    /// air, unless chosen; the first one before that, which nothing tells.
     [[nodiscard]] int from() const;
     void setFrom(int cylinder);
     [[nodiscard]] int target() const;
@@ -56,6 +57,8 @@ protected:
 
 private:
     [[nodiscard]] QString draftKey() const;
+    /// Where the crank was left, as far as anything here tells.
+    [[nodiscard]] std::optional<int> lastKnown() const;
     /// What this tester's air does to the crank so many degrees from TDC.
     [[nodiscard]] Result<calculators::Answer> holding(const std::string& degrees) const;
 

@@ -90,8 +90,9 @@ QVariantMap SessionModel::visitTile() const {
     if (now.throttle == Throttle::closed) parts << tr("throttle closed");
     if (now.throttle == Throttle::held_open) parts << tr("throttle held open");
     if (now.heat != EngineHeat::unknown) parts << format().name(now.heat);
-    if (const auto* gauge = find_tester(dossier(), session().compression_gauge))
-        parts << QString::fromStdString(gauge->name);
+    for (const auto& used :
+         {session().compression_gauge, session().leak_down_tester, session().crankcase_tester})
+        if (const auto* tester = find_tester(dossier(), used)) parts << QString::fromStdString(tester->name);
     const QString text = parts.isEmpty() ? tr("What the owner says, conditions, testers used")
                                          : format().headed(parts.join(QStringLiteral(" · ")));
     return tile("visit", tr("Complaint and conditions"), text, State::none, "Visit",
@@ -281,6 +282,10 @@ const findings::NextStep* SessionModel::next() const {
     for (const auto& step : steps_)
         if (!waits || says_nothing(step)) return &step;
     return nullptr;
+}
+
+bool SessionModel::hasOthers() const {
+    return found() && app()->desk().sessions(engine().id).size() > 1;
 }
 
 QString SessionModel::nextText() const {

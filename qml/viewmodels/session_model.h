@@ -16,6 +16,8 @@ class SessionModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QVariantList tiles READ tiles NOTIFY refreshed)
+    /// Whether there is another session of this engine to hold it against.
+    Q_PROPERTY(bool hasOthers READ hasOthers NOTIFY refreshed)
     Q_PROPERTY(QString nextText READ nextText NOTIFY refreshed)
     Q_PROPERTY(QString nextReason READ nextReason NOTIFY refreshed)
     Q_PROPERTY(QString nextPage READ nextPage NOTIFY refreshed)
@@ -31,6 +33,7 @@ public:
     /// {key, title, text, state, bores, page, args, figures: what was measured, in a line, lines: the same
     /// one by one, {mark, figure, text, from}, each with what derivation() tells of it}
     [[nodiscard]] QVariantList tiles() const { return tiles_; }
+    [[nodiscard]] bool hasOthers() const;
     [[nodiscard]] QString nextText() const;
     [[nodiscard]] QString nextReason() const;
     [[nodiscard]] QString nextPage() const;

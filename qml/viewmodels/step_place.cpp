@@ -53,6 +53,11 @@ bool was_repeated(const findings::NextStep& step) {
     return step.reason.code == "next.repeated_open";
 }
 
+/// It is done on the engine's card: nothing tells which clearance is wanted.
+bool looks_clearance_up(const findings::NextStep& step) {
+    return step.reason.code == "next.clearance_wanted";
+}
+
 /// The tester of a leak-down is not known well enough: its card where the session names it, else where it is
 /// named.
 bool names_tester(const findings::NextStep& step) {
@@ -101,7 +106,7 @@ StepPlace place_of(const findings::NextStep& step, const QString& session_id, co
         const bool exhaust = valve && *valve == findings::word_of(findings::Path::exhaust);
         const auto id = SessionId::parse(session_id.toStdString());
         const auto session = id ? desk.session(*id) : std::nullopt;
-        if (session && step.reason.code == "next.clearance_wanted")
+        if (session && looks_clearance_up(step))
             return {QStringLiteral("EngineCard"),
                     {{"engineId", QString::fromStdString(session->engine.text())},
                      {"line",
@@ -135,6 +140,7 @@ QString step_title(Action action, std::optional<int> cylinder, const format::For
 QString step_title(const findings::NextStep& step, const format::Formatter& format) {
     if (was_repeated(step)) return QCoreApplication::translate("Steps", "Before and after");
     if (names_tester(step)) return QCoreApplication::translate("Steps", "Name the tester");
+    if (looks_clearance_up(step)) return QCoreApplication::translate("Steps", "Look up the clearance");
     const QString title = step_title(step.action, step.cylinder, format);
     return step.reason.code.starts_with("next.repeat_")
                ? QCoreApplication::translate("Steps", "%1, new session").arg(title)

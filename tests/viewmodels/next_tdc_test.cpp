@@ -46,12 +46,15 @@ private slots:
         show(model, visit);
         QCOMPARE(model.from(), 1);
         QCOMPARE(model.turnText(), QStringLiteral("270°"));
+        // Nobody turned it yet, and no air tells.
+        QCOMPARE(model.choices().front().toMap()["turn"].toString(), QStringLiteral("if it stands at TDC"));
         model.turned();
         visit.shop.settle();
         NextTdcModel again;
         show(again, visit);
         QCOMPARE(again.from(), 2);
         QCOMPARE(again.turnText(), QStringLiteral("450°"));
+        QCOMPARE(again.choices().front().toMap()["turn"].toString(), QStringLiteral("stands at TDC now"));
         // Whoever measures the first all the same has it at TDC.
         visit.leak(1, "5.5", "5.2");
         visit.shop.settle();

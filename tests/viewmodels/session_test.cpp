@@ -4,6 +4,8 @@
 // The session page: its figures tell where they come from, and what it is called without a title.
 #include "core/findings/findings.h"
 #include "core/workflow/clearances.h"
+#include "core/workflow/sessions.h"
+#include "core/workflow/testers.h"
 #include "qml/viewmodels/engine_card_form.h"
 #include "qml/viewmodels/hand_over_model.h"
 #include "qml/viewmodels/leak_hunt_model.h"
@@ -112,6 +114,65 @@ private slots:
         QVERIFY(shown()["state"].toString() != QStringLiteral("good"));
         keep(2, ValveSide::exhaust, "0.02");
         QTRY_COMPARE(shown()["text"].toString(), QStringLiteral("3 of 4 valves, fault"));
+    }
+
+    void what_the_card_lacks_is_not_asked_for_as_if_nothing_was_found() {
+        MeasuredVisit visit(1);
+        visit.leak(1, "5.5", "2.7");
+        visit.hear(1, Exit::intake, Loudness::strong);
+        Clearance found;
+        found.session = visit.session;
+        found.side = ValveSide::intake;
+        found.found = *TypedLength::make("0.02", units::mm);
+        visit.shop.desk->run(workflow::keep_clearance(found));
+        visit.shop.settle();
+        SessionModel model;
+        model.setSessionId(text_id(visit.session));
+        complete(model, visit.shop);
+        // The clearance was measured; what it is to be is not on the card.
+        QTRY_COMPARE(model.nextText(), QStringLiteral("Look up the clearance"));
+        QCOMPARE(model.nextPage(), QStringLiteral("EngineCard"));
+        QCOMPARE(model.nextArgs()["line"].toString(), QStringLiteral("intake_clearance"));
+    }
+
+    void names_every_tester_that_it_uses() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("Lane twin"), 2);
+        const auto id = shop.open_session(engine, "As found");
+        for (const auto& [kind, use, name] :
+             {std::tuple{TesterKind::compression_gauge, workflow::TesterUse::compression, "Red gauge"},
+              std::tuple{TesterKind::leak_down, workflow::TesterUse::leak_down, "Green box"}}) {
+            Tester tester;
+            tester.id = shop.desk->make_id<TesterId>();
+            tester.made_at = shop.clock.now();
+            tester.kind = kind;
+            tester.name = name;
+            tester.gauge.full_scale = TypedPressure::make("16", units::bar).value();
+            shop.desk->run(workflow::save_tester(tester));
+            shop.desk->run(workflow::choose_tester(id, use, tester.id));
+            shop.settle();
+        }
+        SessionModel model;
+        model.setSessionId(text_id(id));
+        complete(model, shop);
+        QCOMPARE(tile(model, QStringLiteral("visit"))["text"].toString(),
+                 QStringLiteral("Red gauge · Green box"));
+    }
+
+    void a_second_session_can_be_held_against_the_first() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("Lane twin"), 2);
+        const auto first = shop.open_session(engine, "As found");
+        SessionModel model;
+        model.setSessionId(text_id(first));
+        complete(model, shop);
+        QVERIFY(!model.hasOthers());
+        shop.open_session(engine, "After repair");
+        shop.settle();
+        SessionModel again;
+        again.setSessionId(text_id(first));
+        complete(again, shop);
+        QVERIFY(again.hasOthers());
     }
 
     void the_crankcase_of_a_twin_is_shown_by_chamber() {
