@@ -8373,6 +8373,11 @@
         <translation>Zylinder %1: Die Messwerte passen nicht zusammen. %2 vor jedem Urteil wiederholen.</translation>
     </message>
     <message>
+        <source>Cylinder %1 reads %2: too low. Why is open, since what else was read does not fit together: do the %3 again first.</source>
+        <extracomment>cylinder.low_but_unfit</extracomment>
+        <translation>Zylinder %1 zeigt %2: zu wenig. Warum, ist offen, denn was sonst gemessen wurde, passt nicht zusammen: %3 zuerst wiederholen.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test.</source>
         <extracomment>cylinder.ask_decompressor</extracomment>
         <translation>Zylinder %1 zeigt %2: Dekompressor, kein Beweis für ein Leck. Eine Druckverlustprüfung machen.</translation>

@@ -8373,6 +8373,11 @@
         <translation>Cilindro %1: sus lecturas no encajan. Repetir antes de cualquier veredicto: %2.</translation>
     </message>
     <message>
+        <source>Cylinder %1 reads %2: too low. Why is open, since what else was read does not fit together: do the %3 again first.</source>
+        <extracomment>cylinder.low_but_unfit</extracomment>
+        <translation>El cilindro %1 marca %2: demasiado bajo. El porqué queda abierto, pues lo demás que se leyó no encaja. Repetir primero: %3.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test.</source>
         <extracomment>cylinder.ask_decompressor</extracomment>
         <translation>El cilindro %1 da %2: descompresor, no es prueba de una fuga. Hacer una prueba de estanqueidad.</translation>

@@ -189,6 +189,9 @@ bool asks(const CylinderFindings& cylinder, std::string_view code);
 bool asks_tdc(const CylinderFindings& cylinder);
 /// Whether this test is to be done again before it counts.
 bool does_again(const CylinderFindings& cylinder, TestKind test);
+/// What the dry test says of the cylinder as it is now. Where the wet one can't be right beside it, either
+/// may be the slip: no fault by that.
+State dry_state(const CylinderFindings& cylinder);
 /// The test to be done again before anything is said of the cylinder. What air said stands whatever oil did.
 std::optional<TestKind> stands_in_the_way(const CylinderFindings& cylinder);
 /// The loudest exit's path where exactly one stands out.

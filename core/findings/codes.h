@@ -63,6 +63,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"cylinder.retest_dry", "cpw"},
     {"cylinder.ask_tdc", "c"},
     {"cylinder.does_not_fit", "cw"},
+    {"cylinder.low_but_unfit", "cpw"},
     {"cylinder.ask_decompressor", "cp"},
     {"cylinder.seals_but_reads_low", "cps"},
     {"cylinder.leaks_but_reads_well", "cps"},

@@ -41,8 +41,8 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
     out.crankcases = crankcases_of(at);
     add_rules_of_thumb(at, out.cylinders);
     for (CylinderFindings& cylinder : out.cylinders) {
-        cylinder.state = worse(dry_counts(cylinder) ? cylinder.dry->state : State::none,
-                               cylinder.leak_down ? cylinder.leak_down->state : State::none);
+        cylinder.state =
+            worse(dry_state(cylinder), cylinder.leak_down ? cylinder.leak_down->state : State::none);
         cylinder.state = worse(cylinder.state, cylinder.clearances.state);
         cylinder.state = worse(cylinder.state, gasket_state(cylinder));
         add_contradictions(at, cylinder);

@@ -188,8 +188,12 @@ bool each(const Findings& findings, Is is) {
 Message headline_of(const Case& at, const CylinderFindings& cylinder) {
     const int number = cylinder.number;
     if (asks_tdc(cylinder)) return say("cylinder.ask_tdc", number);
-    if (const auto test = stands_in_the_way(cylinder))
-        return say("cylinder.does_not_fit", number, word_of(*test));
+    if (const auto test = stands_in_the_way(cylinder)) {
+        // What cranking alone showed stands; only where it leaks is open.
+        const bool low = *test == TestKind::leak_down && dry_state(cylinder) == State::fault;
+        return low ? say("cylinder.low_but_unfit", number, cylinder.dry->final.figure, word_of(*test))
+                   : say("cylinder.does_not_fit", number, word_of(*test));
+    }
     if (held_over_set_alone(cylinder) && !cylinder.dry)
         return say("cylinder.does_not_fit", number, word_of(TestKind::leak_down));
     const auto gasket = gasket_headline(cylinder);
@@ -201,8 +205,7 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
             case State::borderline:
                 if (gasket && gasket_state(cylinder) == State::fault) return *gasket;
                 // A leak that may be none must not talk over a reading that is low for sure.
-                if (dry_counts(cylinder) && cylinder.dry->state == State::fault &&
-                    !asks(cylinder, "question.decompressor") &&
+                if (dry_state(cylinder) == State::fault && !asks(cylinder, "question.decompressor") &&
                     !asks(cylinder, "question.decompressor_unknown"))
                     return dry_headline(at, cylinder);
                 return say(says(cylinder.leak_down->why, "why.leak_tester_unknown")

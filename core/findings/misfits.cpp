@@ -72,6 +72,8 @@ std::optional<Misfit> of_oil(const Case& at, const CylinderFindings& cylinder) {
     const double beyond_chance = at.reference.assumed("beyond-chance") * doubt;
     // Oil can fill up, seal, and cost a little speed.
     if (wet.si < dry.si - beyond_chance) return Misfit::wet_below_dry;
+    // Of next to nothing any rise is a large one.
+    if (builds_nothing(at, cylinder.wet->reading)) return std::nullopt;
     if (wet.si > at.reference.assumed("wet-far-above") * dry.si + beyond_chance) return Misfit::wet_far_above;
     return std::nullopt;
 }

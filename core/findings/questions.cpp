@@ -186,6 +186,12 @@ bool does_again(const CylinderFindings& cylinder, TestKind test) {
     return std::ranges::find(cylinder.again, test) != cylinder.again.end();
 }
 
+State dry_state(const CylinderFindings& cylinder) {
+    if (!dry_counts(cylinder)) return State::none;
+    return does_again(cylinder, TestKind::wet) ? std::min(cylinder.dry->state, State::borderline)
+                                               : cylinder.dry->state;
+}
+
 std::optional<TestKind> stands_in_the_way(const CylinderFindings& cylinder) {
     const bool air = cylinder.leak_down && cylinder.leak_down->state != State::none;
     for (const TestKind test : cylinder.again)

@@ -16,8 +16,7 @@ namespace {
 enum class Verdict { none, rings, not_rings };
 
 State sealing(const CylinderFindings& cylinder) {
-    return worse(dry_counts(cylinder) ? cylinder.dry->state : State::none,
-                 cylinder.leak_down ? cylinder.leak_down->state : State::none);
+    return worse(dry_state(cylinder), cylinder.leak_down ? cylinder.leak_down->state : State::none);
 }
 
 bool suspect(const CylinderFindings& cylinder) {

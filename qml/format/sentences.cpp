@@ -113,6 +113,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "verdict."),
     SAY("cylinder.does_not_fit",
         "Cylinder %1: its readings don't fit together. Do the %2 again before any verdict."),
+    SAY("cylinder.low_but_unfit",
+        "Cylinder %1 reads %2: too low. Why is open, since what else was read does not fit together: do the "
+        "%3 again first."),
     SAY("cylinder.ask_decompressor",
         "Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test."),
     SAY("cylinder.seals_but_reads_low",

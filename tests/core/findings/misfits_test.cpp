@@ -69,6 +69,34 @@ TEST(Misfits, WhatHoldsAirBuildsUpSomething) {
     EXPECT_FALSE(says(hole.find().cylinder(1)->contradictions, "misfit.built_nothing"));
 }
 
+// What cranking showed by itself is not in doubt because the air was read badly; why it is low is.
+TEST(Misfits, ALowDryReadingStandsBesideALeakDownThatTellsNothing) {
+    Bench bench(2);
+    bench.engine().limits.lowest = Bench::pressure("100", "psi");
+    bench.dry(1, "60", "psi");
+    bench.dry(2, "130", "psi");
+    bench.leak(1, "80", "0");
+    const Findings found = bench.find();
+    EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.low_but_unfit");
+    EXPECT_EQ(found.cylinder(1)->state, State::fault);
+    EXPECT_EQ(found.headline.code, "engine.questions_first");
+    EXPECT_EQ(found.next.front().reason.code, "next.again");
+}
+
+// Oil can't have done that: either of the two may be the slip, so the low one is no fault yet.
+TEST(Misfits, ALowDryReadingThatItsWetOneContradictsIsNoFaultYet) {
+    for (const char* wet : {"30", "150"}) {
+        Bench bench(2);
+        bench.engine().limits.lowest = Bench::pressure("100", "psi");
+        bench.dry(1, "60", "psi");
+        bench.dry(2, "130", "psi");
+        bench.wet(1, wet, "psi");
+        const Findings found = bench.find();
+        EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.does_not_fit") << wet;
+        EXPECT_EQ(found.cylinder(1)->state, State::borderline) << wet;
+    }
+}
+
 // Once may be a slip; twice, and the air stays in: its valves don't move.
 TEST(Misfits, ACylinderThatSealsAndBuildsUpNothingAgainHasItsOwnSentence) {
     Bench bench = leaking("79");
