@@ -12019,6 +12019,16 @@
         <translation>Weiter unten auf der Skala wäre es ein Anteil von nichts.</translation>
     </message>
     <message>
+        <source>For so many days after a reading a check of its tester still speaks for or against it.</source>
+        <extracomment>check-speaks-days, text</extracomment>
+        <translation>So viele Tage nach einer Messung spricht eine Kontrolle des Prüfgeräts noch für oder gegen sie.</translation>
+    </message>
+    <message>
+        <source>What breaks on the job is found when the tester is put away; a check of next month says nothing of today&apos;s reading.</source>
+        <extracomment>check-speaks-days, comment</extracomment>
+        <translation>Was bei der Arbeit kaputtgeht, zeigt sich beim Wegräumen des Geräts; eine Kontrolle vom nächsten Monat sagt nichts über die Messung von heute.</translation>
+    </message>
+    <message>
         <source>Full scale of a gauge that is not known, as a multiple of its reading.</source>
         <extracomment>unknown-scale, text</extracomment>
         <translation>Skalenendwert eines unbekannten Manometers, als Vielfaches seines Messwerts.</translation>

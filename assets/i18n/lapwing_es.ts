@@ -12019,6 +12019,16 @@
         <translation>Más abajo en la escala sería una parte de nada.</translation>
     </message>
     <message>
+        <source>For so many days after a reading a check of its tester still speaks for or against it.</source>
+        <extracomment>check-speaks-days, text</extracomment>
+        <translation>Durante tantos días después de una lectura, una verificación de su comprobador todavía habla a favor o en contra de ella.</translation>
+    </message>
+    <message>
+        <source>What breaks on the job is found when the tester is put away; a check of next month says nothing of today&apos;s reading.</source>
+        <extracomment>check-speaks-days, comment</extracomment>
+        <translation>Lo que se rompe trabajando se descubre al guardar el comprobador; una verificación del mes que viene no dice nada de la lectura de hoy.</translation>
+    </message>
+    <message>
         <source>Full scale of a gauge that is not known, as a multiple of its reading.</source>
         <extracomment>unknown-scale, text</extracomment>
         <translation>Fondo de escala de un manómetro que no se conoce, como múltiplo de su lectura.</translation>

@@ -7,6 +7,7 @@
 #include "core/base/apart.h"
 #include "core/findings/case.h"
 #include "core/findings/prepare_word.h"
+#include "core/findings/tester_checks.h"
 
 namespace lapwing::findings {
 namespace {
@@ -123,22 +124,30 @@ void add_drift(const Case& at, std::vector<Remark>& out) {
                              figure(Dimension::share, std::abs(change))));
 }
 
-void add_check(const Tester& tester, TesterCheckKind kind, bool wanted, std::vector<Remark>& out) {
-    const TesterCheck* check = last_check(tester, kind);
-    if (check && check->result == CheckResult::failed)
+/// What the checks of the visit's own day and before say of its readings.
+void add_check(const Case& at, const Tester& tester, TesterCheckKind kind, bool wanted,
+               std::vector<Remark>& out) {
+    bool failed = false;
+    bool checked = false;
+    for (const Reading& reading : at.visit.readings) {
+        if (tester_of(at, reading.test, reading.tester) != &tester) continue;
+        failed = failed || speaks_against(tester, kind, reading.taken_at, at.reference);
+        checked = checked || is_checked(tester, kind, reading.taken_at, at.reference);
+    }
+    if (failed)
         out.push_back(remark("weak.self_check_failed", tester.name, word_of(kind)));
-    else if (!check && wanted)
+    else if (!checked && wanted)
         out.push_back(remark("weak.self_check_missing", tester.name, word_of(kind)));
 }
 
 void add_tester(const Case& at, const Tester& tester, std::vector<Remark>& out) {
     const bool leak_down = tester.kind == TesterKind::leak_down;
     const bool cranking = tester.kind == TesterKind::compression_gauge;
-    add_check(tester, TesterCheckKind::outlet_blocked, leak_down, out);
-    add_check(tester, TesterCheckKind::holds_after_cranking, cranking, out);
-    add_check(tester, TesterCheckKind::zero_at_rest, false, out);
-    add_check(tester, TesterCheckKind::drilled_hole, false, out);
-    add_check(tester, TesterCheckKind::against_reference, false, out);
+    add_check(at, tester, TesterCheckKind::outlet_blocked, leak_down, out);
+    add_check(at, tester, TesterCheckKind::holds_after_cranking, cranking, out);
+    add_check(at, tester, TesterCheckKind::zero_at_rest, false, out);
+    add_check(at, tester, TesterCheckKind::drilled_hole, false, out);
+    add_check(at, tester, TesterCheckKind::against_reference, false, out);
     if (tester.gauge.scheme == AccuracyScheme::unknown || tester.gauge.accuracy.empty())
         out.push_back(remark("weak.class_unknown", tester.name,
                              figure(Dimension::share, at.reference.assumed("gauge-class"))));

@@ -11,6 +11,7 @@
 #include "core/findings/crank_model.h"
 #include "core/findings/firing.h"
 #include "core/findings/leak_sums.h"
+#include "core/findings/tester_checks.h"
 #include "core/findings/touched.h"
 #include "core/odds/contradictions.h"
 #include "core/odds/evidence_parts.h"
@@ -261,9 +262,10 @@ private:
                           CylinderEvidence& cylinder) {
         std::erase_if(readings, [&](const Reading* reading) {
             const Tester* tester = findings::tester_of(state, test, reading->tester);
-            const TesterCheck* check = tester ? failed_check(*tester) : nullptr;
-            if (!check) return false;
-            auto said = say("odds.tester_failed", tester->name, findings::word_of(check->kind));
+            const auto failed =
+                tester ? findings::fails_at(*tester, reading->taken_at, reference_) : std::nullopt;
+            if (!failed) return false;
+            auto said = say("odds.tester_failed", tester->name, findings::word_of(*failed));
             if (std::ranges::find(out_.reasons, said) == out_.reasons.end())
                 out_.reasons.push_back(std::move(said));
             cylinder.left_out = true;

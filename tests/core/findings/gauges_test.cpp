@@ -64,6 +64,33 @@ TEST(Gauges, EachThatFailedIsNamedAndToBeReadAgain) {
     EXPECT_TRUE(says(drilled.find().weakened_by, "weak.self_check_failed"));
 }
 
+// A tester that breaks next month did not read wrong today, nor does one that was mended read wrong ever
+// since.
+TEST(Gauges, AChecksDayDecidesWhatItSpeaksAgainst) {
+    constexpr std::int64_t hour = 3600 * 1000;
+    const auto with = [](std::vector<std::pair<std::int64_t, CheckResult>> checks) {
+        Bench bench(1);
+        Tester& tester = bench.tester(TesterKind::leak_down, "7", "bar", "1.6");
+        const Timestamp read = bench.leak(1, "5.50", "5.00", "bar").taken_at;
+        for (const auto& [hours, result] : checks)
+            tester.checks.push_back(
+                {TesterCheckKind::outlet_blocked, {read.unix_ms + hours * hour, 0}, result, {}, {}, {}, {}});
+        return bench.find().weakened_by;
+    };
+    using enum CheckResult;
+    EXPECT_TRUE(says(with({{-1, failed}}), "weak.self_check_failed"));
+    EXPECT_TRUE(says(with({{-24 * 400, failed}}), "weak.self_check_failed"));
+    EXPECT_TRUE(says(with({{2, failed}}), "weak.self_check_failed"));
+    EXPECT_FALSE(says(with({{-1, passed}, {24 * 30, failed}}), "weak.self_check_failed"));
+    EXPECT_FALSE(says(with({{-2, failed}, {-1, passed}}), "weak.self_check_failed"));
+    // Mended only after it was read.
+    EXPECT_TRUE(says(with({{-1, failed}, {1, passed}}), "weak.self_check_failed"));
+    // The check itself may be botched, and done again at once.
+    EXPECT_FALSE(says(with({{1, failed}, {2, passed}}), "weak.self_check_failed"));
+    EXPECT_TRUE(says(with({{24 * 30, passed}}), "weak.self_check_missing"));
+    EXPECT_FALSE(says(with({{1, passed}}), "weak.self_check_missing"));
+}
+
 TEST(Gauges, ADieselHasNoThrottleToHoldOpen) {
     const auto headline = [](Fuel fuel) {
         Bench bench(2);
