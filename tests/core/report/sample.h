@@ -67,8 +67,8 @@ public:
         gauge.hose_volume = *TypedVolume::make("12", units::cm3);
         gauge.check_valve_at = CheckValveAt::chamber_end;
         gauge.checks = {
-            {TesterCheckKind::holds_after_cranking, day("2026-03-01"), CheckResult::passed, {}, {}, {}, ""},
-            {TesterCheckKind::zero_at_rest, day("2026-03-02"), CheckResult::passed, {}, {}, {}, ""}};
+            {TesterCheckKind::holds_after_cranking, day("2026-01-03"), CheckResult::passed, {}, {}, {}, ""},
+            {TesterCheckKind::zero_at_rest, day("2026-01-04"), CheckResult::passed, {}, {}, {}, ""}};
         Tester leak;
         leak.id = TesterId::make(clock_);
         leak.kind = TesterKind::leak_down;
@@ -79,7 +79,7 @@ public:
         leak.set_pressure = bar("5.5");
         leak.restrictor = mm("1.0");
         leak.checks = {
-            {TesterCheckKind::outlet_blocked, day("2026-03-01"), CheckResult::passed, {}, {}, {}, ""}};
+            {TesterCheckKind::outlet_blocked, day("2026-01-03"), CheckResult::passed, {}, {}, {}, ""}};
         dossier.testers = {gauge, leak};
     }
 
