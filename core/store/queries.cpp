@@ -149,9 +149,8 @@ EngineSummary summary_from(const Query& query) {
     if (query.is_null(5)) return summary;
     summary.last_session = SessionId::parse(query.text(5));
     summary.last_opened_at = Timestamp{query.integer(6), static_cast<int>(query.integer(7))};
-    summary.last_title = query.text(8);
-    if (!query.is_null(9))
-        summary.retest_planned_for = Timestamp{query.integer(9), static_cast<int>(query.integer(10))};
+    if (!query.is_null(8))
+        summary.retest_planned_for = Timestamp{query.integer(8), static_cast<int>(query.integer(9))};
     return summary;
 }
 
@@ -161,7 +160,7 @@ Result<std::vector<EngineSummary>> Queries::engines() const {
     return guarded(connection_, [&]() -> Result<std::vector<EngineSummary>> {
         Query query(connection_, R"sql(
             SELECT e.id, e.name, e.description, e.tags, e.cylinders,
-                   s.id, s.opened_at, s.opened_offset, s.title, s.retest_at, s.retest_offset
+                   s.id, s.opened_at, s.opened_offset, s.retest_at, s.retest_offset
             FROM engine e LEFT JOIN session s ON s.id =
                 (SELECT id FROM session WHERE parent = e.id ORDER BY opened_at DESC, id DESC LIMIT 1)
             ORDER BY coalesce(s.opened_at, e.made_at) DESC, e.id DESC)sql");

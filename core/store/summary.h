@@ -23,7 +23,6 @@ struct EngineSummary {
     int cylinders = 0;                            ///< 1 to 16
     std::optional<SessionId> last_session;        ///< the one opened last
     std::optional<Timestamp> last_opened_at;      ///< of that session
-    std::string last_title;                       ///< of that session
     std::optional<Timestamp> retest_planned_for;  ///< of that session
 
     bool operator==(const EngineSummary&) const = default;

@@ -53,7 +53,6 @@ TEST_F(Reads, SummarisesEnginesNewestWorkFirst) {
     EXPECT_EQ(engines[0].cylinders, 6);
     EXPECT_EQ(engines[0].last_session, new_visit.id);
     EXPECT_EQ(engines[0].last_opened_at, new_visit.opened_at);
-    EXPECT_EQ(engines[0].last_title, "After the repair");
     EXPECT_EQ(engines[0].retest_planned_for, new_visit.retest_planned_for);
     EXPECT_EQ(engines[1].id, quiet.id);
     EXPECT_EQ(engines[1].last_session, std::nullopt);
