@@ -5893,9 +5893,9 @@
         <translation>%1 liegt so nah am unteren Grenzwert von %2, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
     </message>
     <message>
-        <source>%1 may lie on either side of the lowest limit of %2: the doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <source>%1 may really be above or below the lowest limit of %2: ±%3 is left open. To know it better: %4.</source>
         <extracomment>why.unsure_of_lowest</extracomment>
-        <translation>%1 kann auf beiden Seiten des unteren Grenzwerts von %2 liegen: Die Unsicherheit von ±%3 reicht über ihn hinweg. Damit sie kleiner wird: %4.</translation>
+        <translation>%1 kann in Wirklichkeit über oder unter dem unteren Grenzwert von %2 liegen: ±%3 bleiben offen. Genauer wird es so: %4.</translation>
     </message>
     <message>
         <source>%1 is above the normal range, which ends at %2.</source>
@@ -6018,14 +6018,14 @@
         <translation>%1 liegt so nah an der Grenze des Bereichs von %2, dass die Manometer sie nicht unterscheiden können.</translation>
     </message>
     <message>
-        <source>%1 may lie on either side of the maker&apos;s %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <source>%1 may really be above or below the maker&apos;s %2: the gauges leave ±%3 open. To know it better: %4.</source>
         <extracomment>why.leak_unsure</extracomment>
-        <translation>%1 kann auf beiden Seiten der %2 des Herstellers liegen: Die Unsicherheit der Manometer von ±%3 reicht darüber hinweg. Damit sie kleiner wird: %4.</translation>
+        <translation>%1 kann in Wirklichkeit über oder unter den %2 des Herstellers liegen: Die Manometer lassen ±%3 offen. Genauer wird es so: %4.</translation>
     </message>
     <message>
-        <source>%1 may lie on either side of the band&apos;s edge of %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <source>%1 may really be above or below %2: the gauges leave ±%3 open. To know it better: %4.</source>
         <extracomment>why.leak_unsure_of_band</extracomment>
-        <translation>%1 kann auf beiden Seiten der Bandgrenze von %2 liegen: Die Manometer lassen ±%3 offen. Genauer: %4.</translation>
+        <translation>%1 kann in Wirklichkeit über oder unter %2 liegen: Die Manometer lassen ±%3 offen. Genauer wird es so: %4.</translation>
     </message>
     <message>
         <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
@@ -6083,9 +6083,9 @@
         <translation>Dem Messwert nach zu weit unter dem höchsten: %1. Der Unterschied ist %2, so nah am Grenzwert von %3, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
     </message>
     <message>
-        <source>Too far below the highest as read: %1. The difference is %2, but it may lie on either side of the limit of %3: the doubt of ±%4 reaches across it. To make it smaller: %5.</source>
+        <source>Too far below the highest as read: %1. The difference is %2, but may really be more or less than the limit of %3: ±%4 is left open. To know it better: %5.</source>
         <extracomment>spread.difference_unsure</extracomment>
-        <translation>Wie abgelesen zu weit unter dem höchsten: %1. Der Unterschied ist %2, kann aber auf beiden Seiten des Grenzwerts von %3 liegen: Die Unsicherheit von ±%4 reicht über ihn hinweg. Damit sie kleiner wird: %5.</translation>
+        <translation>Wie abgelesen zu weit unter dem höchsten: %1. Der Unterschied ist %2, kann in Wirklichkeit aber größer oder kleiner als der Grenzwert von %3 sein: ±%4 bleiben offen. Genauer wird es so: %5.</translation>
     </message>
     <message>
         <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
@@ -6193,9 +6193,9 @@
         <translation>Nassprüfung an Zylinder %1, ganz zuletzt: Sie unterscheidet Kolbenringe vom Rest.</translation>
     </message>
     <message>
-        <source>Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt.</source>
+        <source>Check the valve clearances of cylinder %1, beginning with %2: a valve without clearance looks burnt.</source>
         <extracomment>next.clearances</extracomment>
-        <translation>Das Ventilspiel von Zylinder %1 prüfen, zuerst dieses: %2. Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
+        <translation>Das Ventilspiel von Zylinder %1 prüfen und hier anfangen: %2. Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
     </message>
     <message>
         <source>Look up in the engine&apos;s manual the clearance wanted for %2, and put it on the engine card: what was found at cylinder %1 can&apos;t be judged without it.</source>
@@ -7768,9 +7768,9 @@
         <translation>Luft aus Zylinder %1 kam am Kerzenloch von %2 heraus, der zur selben Zeit in der Ventilüberschneidung steht. Das kann ein undichtes Ventil über ein gemeinsames Sammelrohr ebenso bewirken wie der Dichtungssteg zwischen beiden.</translation>
     </message>
     <message>
-        <source>Air from cylinder %1 came out at the plug hole of %2, whose valves may be open then. A leaking valve does that through a joined manifold as well; the odds take it for the joint between the two.</source>
+        <source>Air from cylinder %1 came out at the plug hole of %2, whose valves may be open then. A leaking valve does that through a joined manifold as well; here it counts as the joint between the two.</source>
         <extracomment>odds.neighbour_open</extracomment>
-        <translation>Luft aus Zylinder %1 kam am Kerzenloch von %2 heraus, dessen Ventile dann offen sein können. Das tut über einen gemeinsamen Krümmer auch ein undichtes Ventil; die Wahrscheinlichkeiten nehmen es als die Dichtung zwischen den beiden.</translation>
+        <translation>Luft aus Zylinder %1 kam am Kerzenloch von %2 heraus, dessen Ventile dann offen sein können. Das tut über einen gemeinsamen Krümmer auch ein undichtes Ventil; hier zählt es als die Dichtung zwischen den beiden.</translation>
     </message>
     <message>
         <source>A decompressor was at work: cranking readings are not used for the odds, only air and what was heard.</source>
@@ -8818,9 +8818,9 @@
         <translation>Der Druck im Kurbelgehäuse endete bei %1, so nah an %2, dass das Manometer sie nicht unterscheiden kann.</translation>
     </message>
     <message>
-        <source>The crankcase ended at %1, which may lie on either side of the %2 asked: the gauge&apos;s doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <source>The crankcase ended at %1, which may really be above or below the %2 asked: the gauge leaves ±%3 open. To know it better: %4.</source>
         <extracomment>crankcase.unsure</extracomment>
-        <translation>Das Kurbelgehäuse endete bei %1, was auf beiden Seiten der verlangten %2 liegen kann: Die Unsicherheit des Manometers von ±%3 reicht darüber hinweg. Damit sie kleiner wird: %4.</translation>
+        <translation>Das Kurbelgehäuse endete bei %1, was in Wirklichkeit über oder unter den verlangten %2 liegen kann: Das Manometer lässt ±%3 offen. Genauer wird es so: %4.</translation>
     </message>
     <message>
         <source>The crankcase was held for %1 only; the maker asks for %2.</source>
@@ -8858,9 +8858,9 @@
         <translation>Der Druck im Kurbelgehäuse von Zylinder %1 endete bei %2, so nah an %3, dass das Manometer sie nicht unterscheiden kann.</translation>
     </message>
     <message>
-        <source>The crankcase of cylinder %1 ended at %2, which may lie on either side of the %3 asked: the gauge&apos;s doubt of ±%4 reaches across it. To make it smaller: %5.</source>
+        <source>The crankcase of cylinder %1 ended at %2, which may really be above or below the %3 asked: the gauge leaves ±%4 open. To know it better: %5.</source>
         <extracomment>chamber.unsure</extracomment>
-        <translation>Das Kurbelgehäuse von Zylinder %1 endete bei %2, was auf beiden Seiten der verlangten %3 liegen kann: Die Unsicherheit des Manometers von ±%4 reicht darüber hinweg. Damit sie kleiner wird: %5.</translation>
+        <translation>Das Kurbelgehäuse von Zylinder %1 endete bei %2, was in Wirklichkeit über oder unter den verlangten %3 liegen kann: Das Manometer lässt ±%4 offen. Genauer wird es so: %5.</translation>
     </message>
     <message>
         <source>The crankcase of cylinder %1 was held for %2 only; the maker asks for %3.</source>
@@ -17769,6 +17769,10 @@
     <message>
         <source>After a repair the reading is expected within its range in nine cases of ten.</source>
         <translation>Nach einer Reparatur liegt der Messwert in neun von zehn Fällen in seinem erwarteten Bereich.</translation>
+    </message>
+    <message>
+        <source>Rules of thumb</source>
+        <translation>Faustregeln</translation>
     </message>
     <message>
         <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>

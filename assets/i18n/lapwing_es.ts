@@ -5893,9 +5893,9 @@
         <translation>%1 está tan cerca del límite inferior de %2 que el manómetro y las repeticiones no los distinguen.</translation>
     </message>
     <message>
-        <source>%1 may lie on either side of the lowest limit of %2: the doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <source>%1 may really be above or below the lowest limit of %2: ±%3 is left open. To know it better: %4.</source>
         <extracomment>why.unsure_of_lowest</extracomment>
-        <translation>%1 puede estar a un lado u otro del límite inferior de %2: la incertidumbre de ±%3 lo sobrepasa. Para reducirla: %4.</translation>
+        <translation>%1 puede estar en realidad por encima o por debajo del límite inferior de %2: queda abierto ±%3. Para saberlo mejor: %4.</translation>
     </message>
     <message>
         <source>%1 is above the normal range, which ends at %2.</source>
@@ -6018,14 +6018,14 @@
         <translation>%1 está tan cerca del borde de la banda, %2, que los manómetros no pueden distinguirlos.</translation>
     </message>
     <message>
-        <source>%1 may lie on either side of the maker&apos;s %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <source>%1 may really be above or below the maker&apos;s %2: the gauges leave ±%3 open. To know it better: %4.</source>
         <extracomment>why.leak_unsure</extracomment>
-        <translation>%1 puede estar a un lado u otro del %2 del fabricante: la incertidumbre de los manómetros, ±%3, lo sobrepasa. Para reducirla: %4.</translation>
+        <translation>%1 puede estar en realidad por encima o por debajo del %2 del fabricante: los manómetros dejan abierto ±%3. Para saberlo mejor: %4.</translation>
     </message>
     <message>
-        <source>%1 may lie on either side of the band&apos;s edge of %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <source>%1 may really be above or below %2: the gauges leave ±%3 open. To know it better: %4.</source>
         <extracomment>why.leak_unsure_of_band</extracomment>
-        <translation>%1 puede estar a un lado u otro del borde de la banda, %2: la incertidumbre de los manómetros, ±%3, lo sobrepasa. Para reducirla: %4.</translation>
+        <translation>%1 puede estar en realidad por encima o por debajo de %2: los manómetros dejan abierto ±%3. Para saberlo mejor: %4.</translation>
     </message>
     <message>
         <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
@@ -6083,9 +6083,9 @@
         <translation>Según lo leído, demasiado por debajo del más alto: %1. La diferencia es de %2, tan cerca del límite de %3 que el manómetro y las repeticiones no los distinguen.</translation>
     </message>
     <message>
-        <source>Too far below the highest as read: %1. The difference is %2, but it may lie on either side of the limit of %3: the doubt of ±%4 reaches across it. To make it smaller: %5.</source>
+        <source>Too far below the highest as read: %1. The difference is %2, but may really be more or less than the limit of %3: ±%4 is left open. To know it better: %5.</source>
         <extracomment>spread.difference_unsure</extracomment>
-        <translation>Demasiado por debajo del más alto, según lo leído: %1. La diferencia es %2, pero puede estar a un lado u otro del límite de %3: la incertidumbre de ±%4 lo sobrepasa. Para reducirla: %5.</translation>
+        <translation>Demasiado por debajo del más alto, según lo leído: %1. La diferencia es %2, pero en realidad puede ser mayor o menor que el límite de %3: queda abierto ±%4. Para saberlo mejor: %5.</translation>
     </message>
     <message>
         <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
@@ -6193,9 +6193,9 @@
         <translation>Prueba húmeda del cilindro %1, la última de todas: distingue los segmentos de lo demás.</translation>
     </message>
     <message>
-        <source>Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt.</source>
+        <source>Check the valve clearances of cylinder %1, beginning with %2: a valve without clearance looks burnt.</source>
         <extracomment>next.clearances</extracomment>
-        <translation>Comprobar el juego de válvulas del cilindro %1, primero este: %2. Una válvula sin juego parece quemada.</translation>
+        <translation>Comprobar el juego de válvulas del cilindro %1, empezando por aquí: %2. Una válvula sin juego parece quemada.</translation>
     </message>
     <message>
         <source>Look up in the engine&apos;s manual the clearance wanted for %2, and put it on the engine card: what was found at cylinder %1 can&apos;t be judged without it.</source>
@@ -7768,9 +7768,9 @@
         <translation>El aire del cilindro %1 salió por el agujero de bujía del cilindro %2, que a la vez está en cruce de válvulas. Una válvula que pierde hace eso a través de un colector unido, igual que la junta entre ambos.</translation>
     </message>
     <message>
-        <source>Air from cylinder %1 came out at the plug hole of %2, whose valves may be open then. A leaking valve does that through a joined manifold as well; the odds take it for the joint between the two.</source>
+        <source>Air from cylinder %1 came out at the plug hole of %2, whose valves may be open then. A leaking valve does that through a joined manifold as well; here it counts as the joint between the two.</source>
         <extracomment>odds.neighbour_open</extracomment>
-        <translation>Salió aire del cilindro %1 por el agujero de bujía del %2, cuyas válvulas pueden estar abiertas entonces. Por un colector común también lo hace una válvula que pierde; las probabilidades lo toman por la junta entre los dos.</translation>
+        <translation>Salió aire del cilindro %1 por el agujero de bujía del %2, cuyas válvulas pueden estar abiertas entonces. Por un colector común también lo hace una válvula que pierde; aquí cuenta como la junta entre los dos.</translation>
     </message>
     <message>
         <source>A decompressor was at work: cranking readings are not used for the odds, only air and what was heard.</source>
@@ -8818,9 +8818,9 @@
         <translation>La presión del cárter acabó en %1, tan cerca de %2 que el manómetro no puede distinguirlos.</translation>
     </message>
     <message>
-        <source>The crankcase ended at %1, which may lie on either side of the %2 asked: the gauge&apos;s doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <source>The crankcase ended at %1, which may really be above or below the %2 asked: the gauge leaves ±%3 open. To know it better: %4.</source>
         <extracomment>crankcase.unsure</extracomment>
-        <translation>El cárter acabó en %1, que puede estar a un lado u otro de los %2 exigidos: la incertidumbre del manómetro, ±%3, los sobrepasa. Para reducirla: %4.</translation>
+        <translation>El cárter acabó en %1, que en realidad puede estar por encima o por debajo de los %2 exigidos: el manómetro deja abierto ±%3. Para saberlo mejor: %4.</translation>
     </message>
     <message>
         <source>The crankcase was held for %1 only; the maker asks for %2.</source>
@@ -8858,9 +8858,9 @@
         <translation>La presión del cárter del cilindro %1 acabó en %2, tan cerca de %3 que el manómetro no puede distinguirlos.</translation>
     </message>
     <message>
-        <source>The crankcase of cylinder %1 ended at %2, which may lie on either side of the %3 asked: the gauge&apos;s doubt of ±%4 reaches across it. To make it smaller: %5.</source>
+        <source>The crankcase of cylinder %1 ended at %2, which may really be above or below the %3 asked: the gauge leaves ±%4 open. To know it better: %5.</source>
         <extracomment>chamber.unsure</extracomment>
-        <translation>El cárter del cilindro %1 acabó en %2, que puede estar a un lado u otro de los %3 exigidos: la incertidumbre del manómetro, ±%4, los sobrepasa. Para reducirla: %5.</translation>
+        <translation>El cárter del cilindro %1 acabó en %2, que en realidad puede estar por encima o por debajo de los %3 exigidos: el manómetro deja abierto ±%4. Para saberlo mejor: %5.</translation>
     </message>
     <message>
         <source>The crankcase of cylinder %1 was held for %2 only; the maker asks for %3.</source>
@@ -17769,6 +17769,10 @@
     <message>
         <source>After a repair the reading is expected within its range in nine cases of ten.</source>
         <translation>Tras una reparación se espera la lectura dentro de su intervalo en nueve de cada diez casos.</translation>
+    </message>
+    <message>
+        <source>Rules of thumb</source>
+        <translation>Reglas prácticas</translation>
     </message>
     <message>
         <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>

@@ -13,6 +13,8 @@ namespace {
 
 using compare::Change;
 
+constexpr std::size_t both_tests_up_to = 3;
+
 Cell measure_cell(const std::optional<compare::Measure>& measure) {
     if (!measure) return {};
     // The doubt stands with the change: there, what both readings are out by together is gone.
@@ -79,7 +81,9 @@ Section before_after(const Dossier& dossier, const Visit& visit, const findings:
         ChangeBores bores = bores_of(dossier.engine, changes, test, then_found, found);
         out.blocks.emplace_back(std::move(bores.before));
         out.blocks.emplace_back(std::move(bores.after));
-        break;  // the test that most are done with; the table has them all
+        // The dry test is what most are done with. Both tests where they stand on one line; the table has
+        // all.
+        if (dossier.engine.cylinders.size() > both_tests_up_to) break;
     }
     out.blocks.emplace_back(std::move(table));
     Sentences reasons = reasons_of(changes, dossier.engine.cylinders.size());

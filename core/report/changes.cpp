@@ -19,6 +19,13 @@ std::string name_of(const Engine& engine, int number) {
     return cylinder ? cylinder->name : std::string();
 }
 
+Label name_of(TestKind test) {
+    return test == TestKind::dry         ? Label::dry_test
+           : test == TestKind::leak_down ? Label::leak_down
+           : test == TestKind::wet       ? Label::wet_test
+                                         : Label::crankcase;
+}
+
 State state_of(const Findings& found, int number, TestKind test) {
     const auto* cylinder = found.cylinder(number);
     if (!cylinder) return State::none;
@@ -67,7 +74,8 @@ ChangeBores bores_of(const Engine& engine, const compare::Comparison& changes, T
                      const Findings& before, const Findings& after) {
     const bool leak = test == TestKind::leak_down;
     const double top = leak ? 1.0 : top_pa(changes, test, after);
-    ChangeBores out{{Label::before, {}}, {Label::after, {}}};
+    const Label what = name_of(test);
+    ChangeBores out{{what, {}, Label::before}, {what, {}, Label::after}};
     for (const auto& cylinder : changes.cylinders) {
         const compare::Change* change = cylinder.of(test);
         const compare::Change none;
@@ -93,10 +101,7 @@ ChangeBores bores_of(const Engine& engine, const compare::Comparison& changes, T
 
 Chart chart_of(const Engine& engine, const compare::History& history, TestKind test) {
     Chart out;
-    out.what = test == TestKind::dry         ? Label::dry_test
-               : test == TestKind::leak_down ? Label::leak_down
-               : test == TestKind::wet       ? Label::wet_test
-                                             : Label::crankcase;
+    out.what = name_of(test);
     out.dimension =
         test == TestKind::leak_down ? findings::Dimension::share : findings::Dimension::gauge_pressure;
     std::map<std::size_t, std::size_t> places;  // of the history's visits among those drawn

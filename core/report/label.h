@@ -166,6 +166,7 @@ enum class Label {
     how_states,
     how_same_leak,
     how_oil_range,
+    rules_of_thumb,
     how_rules,
     how_sources,
     how_odds,

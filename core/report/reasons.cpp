@@ -74,17 +74,22 @@ bool serves_owner(const findings::RuleVerdict& rule) {
     return rule.gives != findings::State::none || rule.rule == "within-gauge";
 }
 
-/// Everything that is said of one cylinder's readings.
+/// Everything that is said of one cylinder's readings, test by test.
 Sentences said_of(const CylinderFindings& cylinder) {
     Sentences out;
-    if (cylinder.dry) add_remarks(out, cylinder.dry->why, cylinder.number);
+    const auto add_part = [&](Label part, const std::vector<findings::Remark>& remarks) {
+        const std::size_t first = out.sentences.size();
+        add_remarks(out, remarks, cylinder.number);
+        if (out.sentences.size() > first) out.sentences[first].part = part;
+    };
+    if (cylinder.dry) add_part(Label::dry_test, cylinder.dry->why);
     if (cylinder.leak_down) {
-        add_remarks(out, cylinder.leak_down->why, cylinder.number);
+        add_part(Label::leak_down, cylinder.leak_down->why);
         if (const auto& law = cylinder.leak_down->law)
             out.sentences.push_back({law->message, std::nullopt, cylinder.number});
     }
-    add_remarks(out, cylinder.rules_of_thumb, cylinder.number);
-    add_remarks(out, cylinder.clearances.remarks, cylinder.number);
+    add_part(Label::rules_of_thumb, cylinder.rules_of_thumb);
+    add_part(Label::clearances, cylinder.clearances.remarks);
     return out;
 }
 

@@ -74,6 +74,7 @@ struct Sentence {
     Text text;
     std::optional<findings::State> state;
     std::optional<int> cylinder;
+    std::optional<Label> part{};  ///< what it and the sentences after it speak of: a paragraph of its own
 };
 struct Sentences {
     std::vector<Sentence> sentences;
@@ -113,6 +114,7 @@ struct Bore {
 struct Bores {
     Label test;
     std::vector<Bore> bores;
+    std::optional<Label> when{};  ///< before or after, of two visits
 };
 
 /// A cylinder's verdict: the one sentence that the owner reads first.

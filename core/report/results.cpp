@@ -264,11 +264,11 @@ Section readings(const Engine& engine, const Findings& found) {
     const auto testers = other_testers(found);
 
     Table table{{{{Label::cylinder}, 1.1}}, {}};
-    if (has_dry) table.columns.push_back({{Label::dry_test}, 3.8});
-    if (has_leak) table.columns.push_back({{Label::leak_down}, 3.2});
+    if (has_dry) table.columns.push_back({{Label::dry_test}, 4.0});
+    if (has_leak) table.columns.push_back({{Label::leak_down}, 3.4});
     for (const auto& tester : testers)
         table.columns.push_back({{Label::same_leak, tester.first}, 1.3});
-    if (has_wet) table.columns.push_back({{Label::wet_test}, 3.0});
+    if (has_wet) table.columns.push_back({{Label::wet_test}, 2.4});
     for (const CylinderFindings& cylinder : found.cylinders) {
         std::vector<Cell> row{cylinder_cell(engine, cylinder.number)};
         const Cell missing{{}, State::none};

@@ -31,8 +31,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("why.close_to_lowest",
         "%1 is so close to the lowest limit of %2 that gauge and repeats can't tell them apart."),
     SAY("why.unsure_of_lowest",
-        "%1 may lie on either side of the lowest limit of %2: the doubt of ±%3 reaches across it. To make it "
-        "smaller: %4."),
+        "%1 may really be above or below the lowest limit of %2: ±%3 is left open. To know it better: "
+        "%4."),
     SAY("why.above_high", "%1 is above the normal range, which ends at %2."),
     SAY("why.below_typical",
         "No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1."),
@@ -99,11 +99,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("why.leak_close_to_band",
         "%1 is so close to the band's edge of %2 that the gauges can't tell them apart."),
     SAY("why.leak_unsure",
-        "%1 may lie on either side of the maker's %2: the gauges' doubt of ±%3 reaches across it. To make it "
-        "smaller: %4."),
+        "%1 may really be above or below the maker's %2: the gauges leave ±%3 open. To know it better: "
+        "%4."),
     SAY("why.leak_unsure_of_band",
-        "%1 may lie on either side of the band's edge of %2: the gauges' doubt of ±%3 reaches across it. To "
-        "make it smaller: %4."),
+        "%1 may really be above or below %2: the gauges leave ±%3 open. To know it better: %4."),
 
     SAY("why.leak_tester_unknown",
         "With the tester's restrictor unknown it may as well be under %1: no fault before the tester is "
@@ -128,8 +127,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "and "
         "repeats can't tell them apart."),
     SAY("spread.difference_unsure",
-        "Too far below the highest as read: %1. The difference is %2, but it may lie on either side of the "
-        "limit of %3: the doubt of ±%4 reaches across it. To make it smaller: %5."),
+        "Too far below the highest as read: %1. The difference is %2, but may really be more or less than "
+        "the "
+        "limit of %3: ±%4 is left open. To know it better: %5."),
     SAY("spread.difference_lowered",
         "The cylinders differ by %1 as read; the engine's own limit is %2. What stood in the way of the "
         "readings "

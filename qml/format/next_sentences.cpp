@@ -53,7 +53,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "reaches, and check the head bolts by the engine's manual."),
     SAY("next.wet", "Wet test of cylinder %1, last of all: it tells rings from the rest."),
     SAY("next.clearances",
-        "Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt."),
+        "Check the valve clearances of cylinder %1, beginning with %2: a valve without clearance looks "
+        "burnt."),
     SAY("next.clearance_wanted",
         "Look up in the engine's manual the clearance wanted for %2, and put it on the engine card: what "
         "was found at cylinder %1 can't be judged without it."),

@@ -119,7 +119,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("odds.neighbour_open",
         "Air from cylinder %1 came out at the plug hole of %2, whose valves may be open then. A leaking "
         "valve "
-        "does that through a joined manifold as well; the odds take it for the joint between the two."),
+        "does that through a joined manifold as well; here it counts as the joint between the two."),
     SAY("odds.decompressor",
         "A decompressor was at work: cranking readings are not used for the odds, only air and what was "
         "heard."),

@@ -332,8 +332,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "The crankcase fell to %1; at least %2 is asked. Crank seals, base gasket, reed or rotary valve."),
     SAY("crankcase.close", "The crankcase ended at %1, so close to %2 that the gauge can't tell them apart."),
     SAY("crankcase.unsure",
-        "The crankcase ended at %1, which may lie on either side of the %2 asked: the gauge's doubt of ±%3 "
-        "reaches across it. To make it smaller: %4."),
+        "The crankcase ended at %1, which may really be above or below the %2 asked: the gauge leaves "
+        "±%3 open. To know it better: %4."),
     SAY("crankcase.too_short", "The crankcase was held for %1 only; the maker asks for %2."),
     SAY("crankcase.no_limit",
         "The crankcase went from %1 to %2, nobody noted in how long; the card has no limit for it. The "
@@ -349,8 +349,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("chamber.close",
         "The crankcase of cylinder %1 ended at %2, so close to %3 that the gauge can't tell them apart."),
     SAY("chamber.unsure",
-        "The crankcase of cylinder %1 ended at %2, which may lie on either side of the %3 asked: the gauge's "
-        "doubt of ±%4 reaches across it. To make it smaller: %5."),
+        "The crankcase of cylinder %1 ended at %2, which may really be above or below the %3 asked: the "
+        "gauge "
+        "leaves ±%4 open. To know it better: %5."),
     SAY("chamber.too_short", "The crankcase of cylinder %1 was held for %2 only; the maker asks for %3."),
     SAY("chamber.no_limit",
         "The crankcase of cylinder %1 went from %2 to %3, nobody noted in how long; the card has no limit "

@@ -18,12 +18,14 @@ Style sized(const Style& style, const Flow& flow) {
     return styles::scaled(style, flow.type());
 }
 
-/// As much as the longest name takes, within limits.
-double name_width_of(const Wording& wording, const report::Facts& facts, const Style& style, double half) {
-    double longest = half * 0.3;
-    for (const report::Fact& fact : facts.facts)
-        longest = std::max(longest, width_of(wording.text(fact.name), style) + mm(2));
-    return std::min(longest, half * 0.6);
+/// Of the widest name.
+double widest_name(const Wording& wording, const std::vector<const report::Facts*>& lists,
+                   const Style& style) {
+    double widest = 0.0;
+    for (const report::Facts* facts : lists)
+        for (const report::Fact& fact : facts->facts)
+            widest = std::max(widest, width_of(wording.text(fact.name), style) + mm(2));
+    return widest;
 }
 
 }  // namespace
@@ -47,44 +49,46 @@ Pieces state_pieces(const Wording& wording, findings::State state, const Style& 
     return pieces;
 }
 
-/// Two facts to a line; one that needs more room has a line of its own.
-void put(Flow& flow, const Wording& wording, const report::Facts& facts) {
+/// Two facts to a line; one that needs more room, or has nothing beside it, has a line of its own. All values
+/// stand below each other.
+void put(Flow& flow, const Wording& wording, const report::Facts& facts,
+         const std::vector<const report::Facts*>& beside) {
     const Style label = sized(styles::label, flow);
     const Style body = sized(styles::body, flow);
     const double half = (flow.width() - gutter) / 2.0;
-    const double name_width = name_width_of(wording, facts, label, half);
+    const double widest = widest_name(wording, beside, label);
+    constexpr std::size_t most_name_lines = 2;
     const std::size_t most_lines = flow.in_columns() ? 1 : 2;
-    Row pair;
-    const auto flush = [&] {
-        if (!pair.boxes.empty()) flow.put(std::move(pair));
-        pair = Row{{}, 0.0, line_gap * flow.type()};
+    double value_x = std::clamp(widest, half * 0.3, half * 0.6);
+    const auto lines = [&](const QString& text, const Style& style, double width) {
+        return typeset(text, style, width).size();
     };
-    flush();
-    // Those with a line of their own have their values below each other.
-    double wide_x = name_width;
-    for (const report::Fact& fact : facts.facts)
-        wide_x = std::max(wide_x, width_of(wording.text(fact.name), label) + mm(2));
-    wide_x = std::min(wide_x, flow.width() * 0.42);
-    for (const report::Fact& fact : facts.facts) {
-        const QString named = wording.text(fact.name);
-        const QString value = wording.text(fact.value);
-        Pieces name = typeset(named, label, name_width - mm(1.5));
-        Pieces beside = typeset(value, body, half - name_width);
-        const bool wide = name.size() > most_lines || beside.size() > most_lines;
-        if (wide) {
-            flush();
-            name = typeset(named, label, wide_x - mm(1.5));
-            beside = typeset(value, body, flow.width() - wide_x);
-            pair.boxes = {{0.0, std::move(name)}, {wide_x, std::move(beside)}};
-            flush();
-            continue;
+    const auto fits = [&](const report::Fact& fact) {
+        return lines(wording.text(fact.name), label, value_x - mm(1.5)) <= most_name_lines &&
+               lines(wording.text(fact.value), body, half - value_x) <= most_lines;
+    };
+    const auto paired = [&](const std::vector<report::Fact>& all, std::size_t at) {
+        return at + 1 < all.size() && fits(all[at]) && fits(all[at + 1]);
+    };
+    bool any = false;
+    for (const report::Facts* list : beside)
+        for (std::size_t at = 0; at < list->facts.size(); ++at)
+            any = any || paired(list->facts, at);
+    if (!any) value_x = std::min(widest, flow.width() * 0.42);
+    const double below = line_gap * flow.type();
+    for (std::size_t at = 0; at < facts.facts.size(); ++at) {
+        const bool two = paired(facts.facts, at);
+        Row row{{}, 0.0, below};
+        double x = 0.0;
+        for (std::size_t i = at; i <= at + (two ? 1 : 0); ++i, x += half + gutter) {
+            const report::Fact& fact = facts.facts[i];
+            row.boxes.push_back({x, typeset(wording.text(fact.name), label, value_x - mm(1.5))});
+            row.boxes.push_back({x + value_x, typeset(wording.text(fact.value), body,
+                                                      (two ? half : flow.width()) - value_x)});
         }
-        const double x = pair.boxes.empty() ? 0.0 : half + gutter;
-        pair.boxes.push_back({x, std::move(name)});
-        pair.boxes.push_back({x + name_width, std::move(beside)});
-        if (pair.boxes.size() == 4) flush();
+        flow.put(std::move(row));
+        if (two) ++at;
     }
-    flush();
     flow.put({{{0.0, {gap(mm(0.8))}}}});
 }
 
@@ -104,7 +108,7 @@ std::vector<Paragraph> paragraphs_of(const Wording& wording, const report::Sente
         const QString text = wording.text(sentence.text);
         const bool same = !out.empty() && sentence.cylinder && out.back().cylinder == sentence.cylinder;
         const bool on = sentences.run_on && !out.empty() && !sentence.cylinder;
-        if ((same || on) && !sentence.state && !out.back().state) {
+        if ((same || on) && !sentence.part && !sentence.state && !out.back().state) {
             out.back().text += u' ' + text;
             continue;
         }
@@ -116,6 +120,8 @@ std::vector<Paragraph> paragraphs_of(const Wording& wording, const report::Sente
             if (const QString title = cylinder_title(wording, *sentence.cylinder);
                 !text.left(title.size() + article).contains(title, Qt::CaseInsensitive))
                 lead = title;
+        if (sentence.part)
+            lead += (lead.isEmpty() ? QString() : QStringLiteral(" · ")) + text_of(*sentence.part);
         out.push_back({sentence.cylinder, sentence.state, std::move(lead), text});
     }
     return out;
@@ -134,7 +140,11 @@ void put_parted(Flow& flow, Pieces lines, double below) {
 }  // namespace
 
 void put(Flow& flow, const Wording& wording, const report::Sentences& sentences, bool leading) {
-    const Style body = sized(styles::body, flow);
+    // Across the page, what explains a table is no reading of its own.
+    const bool explains = !flow.in_columns() && std::ranges::all_of(sentences.sentences, [](const auto& one) {
+        return std::holds_alternative<report::Label>(one.text) && !one.state;
+    });
+    const Style body = sized(explains ? styles::small : styles::body, flow);
     const double mark_width = mm(25) * flow.type();
     const auto paragraphs = paragraphs_of(wording, sentences);
     for (const Paragraph& one : paragraphs) {
@@ -186,6 +196,7 @@ void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts) {
             {text_x, dropped(typeset(wording.text(verdict.headline), styles::body, flow.width() - text_x))});
         flow.put(std::move(row));
     }
+    flow.put({{{0.0, {gap(mm(1))}}}});
 }
 
 }  // namespace lapwing::print

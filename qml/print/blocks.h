@@ -21,7 +21,9 @@ struct Means {
 /// numbers were made in two columns of small print.
 void put_sections(Flow& flow, Means& means, const std::vector<report::Section>& sections);
 
-void put(Flow& flow, const Wording& wording, const report::Facts& facts);
+/// @param beside lists whose values stand below this one's, itself among them
+void put(Flow& flow, const Wording& wording, const report::Facts& facts,
+         const std::vector<const report::Facts*>& beside);
 /// @param leading whether the last of them belongs to the block that follows
 void put(Flow& flow, const Wording& wording, const report::Sentences& sentences, bool leading = false);
 void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts);
@@ -29,7 +31,8 @@ void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts);
 void put(Flow& flow, const Wording& wording, const std::vector<const report::Worked*>& worked);
 // table_layout.cpp
 void put(Flow& flow, const Wording& wording, const report::Table& table);
-void put(Flow& flow, const Wording& wording, const report::Series& series);
+/// @param named its name stands above already, with its chart
+void put(Flow& flow, const Wording& wording, const report::Series& series, bool named);
 // share_bar.cpp
 void put(Flow& flow, const Wording& wording, const report::Shares& shares);
 // history_chart.cpp

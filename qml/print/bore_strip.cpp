@@ -47,13 +47,17 @@ Pieces bore_column(const Wording& wording, const report::Bore& bore, double pitc
     return pieces;
 }
 
-/// "Dry test (bar)": the unit stands here once, so that every column has room for its figure.
+/// "Dry test, before (bar)": the unit stands here once, so that every column has room for its figure.
 QString title_of(const Wording& wording, const report::Bores& strip) {
+    QString title = text_of(strip.test);
+    if (strip.when) {
+        const QString when = text_of(*strip.when);
+        title += QStringLiteral(", ") + when.left(1).toLower() + when.mid(1);
+    }
     for (const report::Bore& bore : strip.bores)
         if (bore.shown)
-            return QStringLiteral("%1 (%2)").arg(text_of(strip.test),
-                                                 wording.formatter().unitOf(bore.shown->dimension));
-    return text_of(strip.test);
+            return QStringLiteral("%1 (%2)").arg(title, wording.formatter().unitOf(bore.shown->dimension));
+    return title;
 }
 
 double pitch_for(double width, std::size_t bores, std::size_t strips) {

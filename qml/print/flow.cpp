@@ -13,6 +13,12 @@ namespace {
 constexpr double least_columns_share = 0.12;
 constexpr double above_columns = mm(3.6);
 
+bool is_blank(const Row& row) {
+    return !row.rule && std::ranges::all_of(row.boxes, [](const Box& box) {
+        return std::ranges::all_of(box.pieces, &Piece::blank);
+    });
+}
+
 }  // namespace
 
 double Row::height() const {
@@ -78,6 +84,8 @@ void Flow::end_repeat() {
 
 void Flow::put(Row row) {
     if (gathered(Put{row})) return;
+    // Space below something is none at the top of a column, and begins no page.
+    if (held_.empty() && is_blank(row) && (y_ <= top_ || row.height() > room())) return;
     double needed = row.height();
     for (const Row& held : held_)
         needed += held.height();

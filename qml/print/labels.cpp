@@ -361,6 +361,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report",
                                      "After a repair the reading is expected within its range in nine cases "
                                      "of ten.");
+        case Label::rules_of_thumb:
+            return QT_TRANSLATE_NOOP("Report", "Rules of thumb");
         case Label::how_rules:
             return QT_TRANSLATE_NOOP("Report",
                                      "Rules of thumb stand here in their own words, each with its own "

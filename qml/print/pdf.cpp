@@ -57,7 +57,7 @@ void put_title(Flow& flow, const report::Report& report, const Wording& wording)
                                   wording.formatter().shortDate(report.session_at), own(report.session)});
     flow.put({{{0.0, typeset(below, styles::subtitle, flow.width())}}, 0.0, mm(2), true});
     flow.put({{{0.0, {gap(mm(1.6))}}}});
-    put(flow, wording, report.head);
+    put(flow, wording, report.head, {&report.head});
 }
 
 /// A text in one line, cut at its end where it would run into what stands beside it.
@@ -116,17 +116,23 @@ Flow laid_out(const report::Report& report, const Wording& wording, const PhotoF
     return flow;
 }
 
-/// Pages and the size that they are set at. A last page with a few lines on it is spared where setting all of
-/// it a little smaller does that.
+/// Pages and the size that they are set at. A last page that would be hardly used is spared where setting all
+/// of it a little smaller does that; where it doesn't, a little larger fills it better.
 std::pair<Flow, double> fitted(const report::Report& report, const Wording& wording, const PhotoFile& photos,
                                const QSizeF& page) {
-    constexpr double few_lines = 0.2;
+    constexpr double hardly_used = 0.5;
+    constexpr double few_lines = 0.22;
     Flow flow = laid_out(report, wording, photos, page, 1.0);
-    if (flow.page_count() == 1 || flow.last_page_share() > few_lines) return {std::move(flow), 1.0};
-    for (const double type : {0.97, 0.94})
+    if (flow.page_count() == 1 || flow.last_page_share() > hardly_used) return {std::move(flow), 1.0};
+    for (const double type : {0.975, 0.95})
         if (Flow smaller = laid_out(report, wording, photos, page, type);
             smaller.page_count() < flow.page_count())
             return {std::move(smaller), type};
+    if (flow.last_page_share() > few_lines) return {std::move(flow), 1.0};
+    for (const double type : {1.03, 1.06})
+        if (Flow larger = laid_out(report, wording, photos, page, type);
+            larger.page_count() == flow.page_count() && larger.last_page_share() > few_lines)
+            return {std::move(larger), type};
     return {std::move(flow), 1.0};
 }
 

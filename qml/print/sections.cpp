@@ -17,6 +17,7 @@ constexpr double between_columns = mm(6);
 struct Manner {
     int group = 0;  ///< 0: across the page
     double type = 1.0;
+    int columns = 2;
 };
 
 constexpr double next_type = 0.96;
@@ -46,7 +47,12 @@ Manner manner_of(const report::Section& section) {
         case Label::contradictions:
         case Label::clearances:
         case Label::crankcase:
+        case Label::conditions:
             return {5, evidence_type};
+        case Label::exits:
+            return {7, evidence_type, 1};
+        case Label::testers:
+            return {8, evidence_type, 1};
         case Label::not_done:
         case Label::engine:
         case Label::uncertainty:
@@ -112,6 +118,10 @@ void put_blocks(Flow& flow, Means& means, const std::vector<report::Block>& bloc
     const auto next_is = [&]<class Next>(const report::Block& block, const Next*) {
         return &block != &blocks.back() && std::holds_alternative<Next>(*(&block + 1));
     };
+    // What one section says in several lists stands below each other.
+    std::vector<const report::Facts*> facts;
+    for (const report::Block& block : blocks)
+        if (const auto* one = std::get_if<report::Facts>(&block)) facts.push_back(one);
     for (const report::Block& block : blocks) {
         if (bores.take(block) || worked.take(block)) continue;
         end_runs();
@@ -127,6 +137,10 @@ void put_blocks(Flow& flow, Means& means, const std::vector<report::Block>& bloc
                     put(flow, means, one);
                 else if constexpr (std::is_same_v<Block, report::Sentences>)
                     put(flow, means.wording, one, before_shares);
+                else if constexpr (std::is_same_v<Block, report::Facts>)
+                    put(flow, means.wording, one, facts);
+                else if constexpr (std::is_same_v<Block, report::Series>)
+                    put(flow, means.wording, one, drawing);
                 else if constexpr (!std::is_same_v<Block, report::Bores> &&
                                    !std::is_same_v<Block, report::Worked>)
                     put(flow, means.wording, one);
@@ -215,7 +229,8 @@ private:
             put_blocks(flow_, means_, {section.blocks.begin(), drawn});
             if (!said) flow_.put({{{0.0, {gap(0.0)}}}});
         }
-        if (manner.group != group_ && manner.group != 0) flow_.begin_columns(2, between_columns, manner.type);
+        if (manner.group != group_ && manner.group != 0)
+            flow_.begin_columns(manner.columns, between_columns, manner.type);
         group_ = manner.group;
         const double most = whole_up_to(section.heading);
         if (most > 0.0) flow_.begin_whole(most);

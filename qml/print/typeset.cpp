@@ -7,6 +7,7 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QTextLayout>
+#include <algorithm>
 #include <cmath>
 #include <memory>
 
@@ -28,12 +29,15 @@ QFont font_of(const Style& style) {
     return font;
 }
 
-/// "once run / in": a last line of one short word is no line.
-void keep_short_end(QString& text) {
+/// "once run / in": a last line of one short word is no line. But better that than "hos / e", where both
+/// words don't fit on one line.
+void keep_short_end(QString& text, const Style& style, double width) {
     constexpr qsizetype short_word = 4;
     if (text.endsWith(u' ')) return;
     const qsizetype at = text.lastIndexOf(u' ');
-    if (at > 0 && text.size() - at - 1 <= short_word && text.lastIndexOf(u'\n') < at) text[at] = QChar::Nbsp;
+    if (at <= 0 || text.size() - at - 1 > short_word || text.lastIndexOf(u'\n') >= at) return;
+    const qsizetype from = std::max(text.lastIndexOf(u' ', at - 1), text.lastIndexOf(u'\n', at - 1)) + 1;
+    if (width_of(text.mid(from), style) <= width) text[at] = QChar::Nbsp;
 }
 
 /// "6.9– / 12.2 bar": a range is not broken behind its dash.
@@ -55,7 +59,7 @@ Pieces typeset(const QString& lead, const QString& text, const Style& style, dou
     Pieces pieces;
     QString shown = lead.isEmpty() || text.isEmpty() ? lead + text : lead + QStringLiteral("  ") + text;
     if (shown.isEmpty()) return pieces;
-    keep_short_end(shown);
+    keep_short_end(shown, style, width);
     keep_ranges(shown);
     shown.replace(QStringLiteral("\r\n"), QStringLiteral("\n")).replace(u'\n', QChar::LineSeparator);
     auto layout = std::make_shared<QTextLayout>(shown, font_of(style));
@@ -94,7 +98,7 @@ double height_of(const Pieces& pieces) {
 }
 
 Piece gap(double height) {
-    return {height, [](QPainter&, QPointF) {}};
+    return {height, [](QPainter&, QPointF) {}, true};
 }
 
 }  // namespace lapwing::print

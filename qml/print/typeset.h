@@ -33,6 +33,7 @@ struct Style {
 struct Piece {
     double height = 0.0;
     std::function<void(QPainter&, QPointF)> draw;  ///< at its top left corner
+    bool blank = false;                            ///< nothing but space
 };
 using Pieces = std::vector<Piece>;
 

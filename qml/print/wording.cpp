@@ -68,7 +68,7 @@ QString Wording::text(const report::Text& text) const {
             [this](const report::Range& range) { return this->text(range); },
             [this](const findings::CylinderList& list) { return formatter_.list(list); },
             [this](int number) { return formatter_.locale().toString(number); },
-            [this](Timestamp at) { return formatter_.shortDate(at); },
+            [this](Timestamp at) { return together(formatter_.shortDate(at)); },
             [this](const TypedTime& time) { return together(formatter_.typed(time)); },
             [this](const TypedUsage& usage) { return together(formatter_.typed(usage)); },
             [](const report::OwnWords& own) {

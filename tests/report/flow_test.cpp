@@ -45,6 +45,20 @@ private:
     int page_ = 0;
 };
 
+TEST(Flow, BeginsNoColumnWithSpace) {
+    Sheet sheet;
+    sheet.flow.begin_columns(2, between, 1.0);
+    for (int i = 0; i < 2; ++i) {
+        sheet.flow.put(sheet.row(i, 1900));
+        sheet.flow.put({{{0.0, {gap(200)}}}});
+    }
+    sheet.flow.end_columns();
+    const auto drawn = sheet.drawn();
+    ASSERT_EQ(drawn.size(), 2u);
+    EXPECT_EQ(drawn[1].at, QPointF(right_column, 100));
+    EXPECT_EQ(sheet.flow.page_count(), 1);
+}
+
 TEST(Flow, EndsItsColumnsTogether) {
     Sheet sheet;
     sheet.flow.begin_columns(2, between, 1.0);

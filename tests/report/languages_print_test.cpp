@@ -31,6 +31,34 @@ TEST_P(Languages, TakesAtMostFourPages) {
     const Paper on_letter(report_, format_, PageSize::letter);
     EXPECT_LE(on_letter.pages(), 4);
     expect_nothing_overlaps_or_leaves_the_page(on_letter, letter);
+    expect_last_page_used(on_a4, a4);
+    expect_last_page_used(on_letter, letter);
+}
+
+TEST_P(Languages, KeepsShortWordsWhole) {
+    expect_short_words_of_tables_whole(Paper(report_, format_), report_, format_);
+    expect_short_words_of_tables_whole(Paper(report_, format_, PageSize::letter), report_, format_);
+}
+
+/// "Mar 14, / 2025"
+TEST_P(Languages, KeepsDaysOnOneLine) {
+    const QString text = run("pdftotext", {"-raw", Paper(report_, format_).file(), "-"});
+    for (const QString& day : {format_.shortDate(report_.made_at), format_.shortDate(report_.session_at)})
+        EXPECT_EQ(text.count(QString(day).replace(u' ', u'\n')), 0);
+    static const QRegularExpression broken("\\n(2025|2026)\\b");
+    EXPECT_FALSE(text.contains(broken)) << text.mid(text.indexOf(broken) - 60, 120).toStdString();
+}
+
+/// What a mentor gets beside it, with its appendix.
+TEST_P(Languages, HoldsItsAppendix) {
+    const report::Report whole = demo::report_of(GetParam().visit, true);
+    for (const auto& [size, sheet] : {std::pair{PageSize::a4, a4}, std::pair{PageSize::letter, letter}}) {
+        const Paper paper(whole, format_, size);
+        EXPECT_LE(paper.pages(), 6);
+        expect_nothing_overlaps_or_leaves_the_page(paper, sheet);
+        expect_last_page_used(paper, sheet);
+    }
+    expect_short_words_of_tables_whole(Paper(whole, format_), whole, format_);
 }
 
 /// "Cilindro 1  El cilindro 1 ..." names it twice.

@@ -10,10 +10,12 @@
 #include <QRectF>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+#include <map>
 #include <stdexcept>
 #include <vector>
 
 #include "qml/print/pdf.h"
+#include "qml/print/wording.h"
 
 /// What stands on the paper is read back with poppler's tools, the reference library of these tests.
 namespace lapwing::print {
@@ -50,6 +52,8 @@ public:
     [[nodiscard]] QString text() const { return run("pdftotext", {"-layout", file_, "-"}); }
     /// The words in reading order, one space between them, so that a line break hides no sentence.
     [[nodiscard]] QString words() const { return run("pdftotext", {file_, "-"}).simplified(); }
+    /// The words in the order that they were drawn in: cell by cell, where `words` reads across columns.
+    [[nodiscard]] QString drawn() const { return run("pdftotext", {"-raw", file_, "-"}).simplified(); }
     [[nodiscard]] QString info() const { return run("pdfinfo", {file_}); }
     [[nodiscard]] QString images() const { return run("pdfimages", {"-list", file_}); }
     [[nodiscard]] const QString& file() const { return file_; }
@@ -78,7 +82,9 @@ public:
                 continue;
             }
             const auto at = [&](int i) { return match.captured(i).toDouble(); };
-            words.push_back({page, QRectF(QPointF(at(1), at(2)), QPointF(at(3), at(4))), match.captured(5)});
+            QString text = match.captured(5);
+            text.replace("&apos;", "'").replace("&quot;", "\"").replace("&amp;", "&");
+            words.push_back({page, QRectF(QPointF(at(1), at(2)), QPointF(at(3), at(4))), text});
         }
         return words;
     }
@@ -112,11 +118,47 @@ inline void expect_nothing_overlaps_or_leaves_the_page(const Paper& paper, QSize
 /// within a range.
 inline void expect_figures_on_one_line(const Paper& paper) {
     const QString text = run("pdftotext", {"-raw", paper.file(), "-"});
-    static const QRegularExpression broken("^(%|±|bar|psi|mm) \\S|\\d\u2013$",
+    static const QRegularExpression broken("^(%|bar|psi|mm) \\S|^± \\d|\\d\u2013$",
                                            QRegularExpression::MultilineOption);
     const auto match = broken.match(text);
     EXPECT_FALSE(match.hasMatch())
         << text.mid(std::max<qsizetype>(0, match.capturedStart() - 80), 160).toStdString();
+}
+
+/// Every short word that stands in a table stands on the paper in one piece, as often: "hos / e" is none.
+inline void expect_short_words_of_tables_whole(const Paper& paper, const report::Report& report,
+                                               const format::Formatter& formatter) {
+    constexpr qsizetype short_word = 9;
+    std::map<QString, int> left;
+    for (const auto& word : paper.boxes())
+        ++left[word.text];
+    const Wording wording(formatter);
+    for (const report::Section& section : report.sections)
+        for (const report::Block& block : section.blocks)
+            if (const auto* table = std::get_if<report::Table>(&block))
+                for (const auto& row : table->rows)
+                    for (const report::Cell& cell : row)
+                        for (const report::Line& line : cell.lines)
+                            for (const QString& word : wording.text(line)
+                                                           .replace(QChar::Nbsp, u' ')
+                                                           .split(u' ', Qt::SkipEmptyParts)) {
+                                if (word.size() > short_word || !word.front().isLetter()) continue;
+                                EXPECT_GE(--left[word], 0) << word.toStdString() << " is broken";
+                            }
+}
+
+/// How much of a page is used, down to the last line above the running foot.
+inline double used_of_page(const Paper& paper, int page, QSizeF sheet) {
+    double lowest = 0.0;
+    for (const auto& word : paper.boxes())
+        if (word.page == page && word.box.bottom() < sheet.height() - 40.0)
+            lowest = std::max(lowest, word.box.bottom());
+    return lowest / sheet.height();
+}
+
+/// A page for a few lines is a page too many.
+inline void expect_last_page_used(const Paper& paper, QSizeF sheet) {
+    EXPECT_GT(used_of_page(paper, paper.pages(), sheet), 0.2);
 }
 
 inline constexpr QSizeF a4(595.3, 841.9);

@@ -22,7 +22,7 @@ const QString long_words = QStringLiteral(
 
 TEST(Pdf, HoldsVerdictsFiguresAndCircumstances) {
     const Paper paper(sample::orchard().report());
-    const QString words = paper.words();
+    const QString words = paper.drawn();
     for (const char* there : {"Orchard V-twin",
                               "Mill Lane Engine Club",
                               "8000 km",

@@ -88,17 +88,10 @@ TEST_P(Shops, TakeAtMostFourPages) {
     expect_nothing_overlaps_or_leaves_the_page(on_letter, letter);
 }
 
-/// A page for a few lines is a page too many.
 TEST_P(Shops, EndWithMoreThanAFewLines) {
     for (const auto& [size, sheet] : {std::pair{PageSize::a4, a4}, std::pair{PageSize::letter, letter}}) {
         const Paper paper = on(size);
-        const int last = paper.pages();
-        double lowest = 0.0;
-        for (const auto& word : paper.boxes())
-            // The running foot is not text.
-            if (word.page == last && word.box.bottom() < sheet.height() - 40.0)
-                lowest = std::max(lowest, word.box.bottom());
-        EXPECT_GT(lowest, 0.15 * sheet.height());
+        expect_last_page_used(paper, sheet);
         // What the bores show is said, and once, however often the pages were laid out.
         EXPECT_EQ(paper.words().count(bores_explained()), 1) << bores_explained().toStdString();
     }
@@ -107,6 +100,11 @@ TEST_P(Shops, EndWithMoreThanAFewLines) {
 TEST_P(Shops, KeepFiguresOnOneLine) {
     expect_figures_on_one_line(on(PageSize::a4));
     expect_figures_on_one_line(on(PageSize::letter));
+}
+
+TEST_P(Shops, KeepShortWordsWhole) {
+    expect_short_words_of_tables_whole(on(PageSize::a4), report_, format_);
+    expect_short_words_of_tables_whole(on(PageSize::letter), report_, format_);
 }
 
 TEST(ShopsHistory, HasTheHeadsOfItsChartsOnOneLine) {

@@ -200,7 +200,9 @@ TEST(Report, HoldsTheVisitAgainstTheOneBefore) {
     // Only the dry test was done both times: two strips of bores in one scale, a row for each cylinder.
     const auto bores = blocks<Bores>(*changes);
     ASSERT_EQ(bores.size(), 2u);
-    EXPECT_EQ(bores[0]->test, Label::before);
+    EXPECT_EQ(bores[0]->test, Label::dry_test);
+    EXPECT_EQ(bores[0]->when, Label::before);
+    EXPECT_EQ(bores[1]->when, Label::after);
     // 8.9, then 7.7 bar in the sample: the same share of one height.
     EXPECT_NEAR(*bores[1]->bores[1].piston / *bores[0]->bores[1].piston, 7.7 / 8.9, 1e-6);
     const Table& table = *blocks<Table>(*changes).at(0);
@@ -209,6 +211,29 @@ TEST(Report, HoldsTheVisitAgainstTheOneBefore) {
     EXPECT_TRUE(std::get<Difference>(cell(table, 1, Label::change).lines[0][0]).figure.u95);
     EXPECT_TRUE(
         std::get<findings::Word>(cell(table, 1, Label::verdict).lines[0][0]).code.starts_with("change:"));
+}
+
+TEST(Report, DrawsBothTestsOfAFewCylindersBeforeAndAfter) {
+    sample::Shop shop = sample::orchard();
+    for (const int cylinder : {1, 2})
+        shop.leak(shop.dossier.visits.front(), cylinder, "5.5", "5.0");
+    const Report report = shop.report();
+    const auto bores = blocks<Bores>(*section(report, Label::before_after));
+    ASSERT_EQ(bores.size(), 4u);
+    EXPECT_EQ(bores[2]->test, Label::leak_down);
+    EXPECT_EQ(bores[2]->when, Label::before);
+    EXPECT_EQ(bores[3]->when, Label::after);
+}
+
+TEST(Report, SaysOfEachCylinderTestByTestWhatItsReadingsSay) {
+    const Report report = sample::orchard().report();
+    std::vector<Label> parts;
+    for (const Sentence& one : blocks<Sentences>(*section(report, Label::why)).at(0)->sentences)
+        if (one.cylinder == 1 && one.part) parts.push_back(*one.part);
+    ASSERT_GE(parts.size(), 3u);
+    EXPECT_EQ(parts[0], Label::dry_test);
+    EXPECT_EQ(parts[1], Label::leak_down);
+    EXPECT_EQ(parts[2], Label::rules_of_thumb);
 }
 
 TEST(Report, DrawsTheHistory) {
