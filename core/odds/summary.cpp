@@ -4,6 +4,7 @@
 #include "core/odds/summary.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 
@@ -232,7 +233,8 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
 std::vector<findings::Message> misfits(const EngineModel& model, const Draws& draws, std::size_t cylinder) {
     const CylinderEvidence& own = model.evidence().cylinders[cylinder];
     const EngineModel::State& newest = model.cylinders()[cylinder];
-    double dry = 0.0, wet = 0.0, leak = 0.0, count = 0.0;
+    double dry = 0.0, wet = 0.0, count = 0.0;
+    std::vector<double> held(own.leaks.size(), 0.0);
     thinned(draws.count(cylinder), 300, [&](std::size_t draw) {
         const auto z = draws.z(draw);
         EngineModel::SharedState shared;
@@ -245,16 +247,21 @@ std::vector<findings::Message> misfits(const EngineModel& model, const Draws& dr
         count += 1.0;
         if (own.dry) dry += off(*own.dry);
         if (own.wet) wet += off(*own.wet);
-        if (!own.leaks.empty()) {
-            const auto held = model.held(z, shared, newest, leaks, own.leaks.back());
-            leak += (own.leaks.back().held_pa - held.shown_pa) / held.noise_pa;
+        for (std::size_t i = 0; i < own.leaks.size(); ++i) {
+            const auto expected = model.held(z, shared, newest, leaks, own.leaks[i]);
+            held[i] += (own.leaks[i].held_pa - expected.shown_pa) / expected.noise_pa;
         }
     });
+    double leak = 0.0;
+    for (const double one : held)
+        leak = std::max(leak, std::abs(one));
+    std::array tests{std::pair(std::abs(dry), TestKind::dry), std::pair(leak, TestKind::leak_down),
+                     std::pair(std::abs(wet), TestKind::wet)};
+    std::ranges::stable_sort(tests, std::greater{}, [](const auto& test) { return test.first; });
     const double far = model.assumptions().at("does-not-fit");
     std::vector<findings::Message> out;
-    for (const auto& [off, test] :
-         {std::pair(dry, TestKind::dry), std::pair(leak, TestKind::leak_down), std::pair(wet, TestKind::wet)})
-        if (std::abs(off / count) > far)
+    for (const auto& [off, test] : tests)
+        if (off / count > far)
             out.push_back(findings::say("odds.does_not_fit", own.number, findings::word_of(test)));
     return out;
 }

@@ -60,7 +60,9 @@ std::vector<NextTest> settling_tests(const WhereItLeaks& leaks, const findings::
 
 /// The rules' next steps. Where they begin with a test of one cylinder, and a test of another cylinder in the
 /// same state or one that spares it the oil would tell more, that comes first. Where they have none, a test
-/// that would settle something; and where somebody listened and read nothing, the leak-down to read.
+/// that would settle something; and where somebody listened and read nothing, the leak-down to read. Where
+/// only the odds find that readings don't fit together, the one that fits worst is taken again before
+/// anything but checks of testers.
 std::vector<findings::NextStep> steps_by_worth(const findings::Findings& rules, const WhereItLeaks& leaks,
                                                const findings::Reference& reference);
 

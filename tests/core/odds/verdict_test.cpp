@@ -268,6 +268,45 @@ TEST(Verdict, NothingIsOutstandingOnlyWhereNoTestWouldTellSomething) {
     EXPECT_EQ(steps_by_worth(rules, leaks, reference).front().reason.code, "next.planned");
 }
 
+/// Checks of testers first; then the reading that fits worst, before advice on any repair.
+TEST(Verdict, WhatOnlyTheOddsFindNotToFitIsReadAgain) {
+    using findings::Action;
+    const auto reference = *findings::built_in_reference();
+    findings::Findings rules;
+    rules.cylinders.resize(2);
+    rules.next = {{Action::tester_check, {}, say("next.tester_check")},
+                  {Action::adjust, 1, say("next.adjust", 1)},
+                  {Action::leak_down, 2, say("next.leak_down_low", 2)}};
+    WhereItLeaks leaks;
+    leaks.cylinders.resize(2);
+    leaks.cylinders[1].number = 2;
+    leaks.cylinders[1].contradictions = {say("odds.does_not_fit", 2, findings::word_of(TestKind::wet)),
+                                         say("odds.does_not_fit", 2, findings::word_of(TestKind::dry))};
+    auto steps = steps_by_worth(rules, leaks, reference);
+    ASSERT_EQ(steps.size(), 4U);
+    EXPECT_EQ(steps[0].action, Action::tester_check);
+    EXPECT_EQ(steps[1].action, Action::wet);
+    EXPECT_EQ(steps[1].cylinder, 2);
+    EXPECT_EQ(steps[1].reason, say("next.again", 2, findings::word_of(TestKind::wet)));
+    EXPECT_EQ(steps[2].action, Action::adjust);
+    // Listed already: it comes forward, once.
+    leaks.cylinders[1].contradictions = {say("odds.does_not_fit", 2, findings::word_of(TestKind::leak_down))};
+    steps = steps_by_worth(rules, leaks, reference);
+    ASSERT_EQ(steps.size(), 3U);
+    EXPECT_EQ(steps[1].action, Action::leak_down);
+    EXPECT_EQ(steps[2].action, Action::adjust);
+    // No test is outstanding, says the rules' one step: this one is.
+    for (const char* done : {"next.nothing", "next.plan", "next.planned", "next.watch"}) {
+        rules.next = {{Action::plan, {}, say(done)}};
+        steps = steps_by_worth(rules, leaks, reference);
+        ASSERT_EQ(steps.size(), 1U) << done;
+        EXPECT_EQ(steps.front().action, Action::leak_down);
+    }
+    // The right TDC is settled first.
+    leaks.cylinders[1].reasons = {say("odds.tdc_first", 2)};
+    EXPECT_EQ(steps_by_worth(rules, leaks, reference).front().reason.code, "next.watch");
+}
+
 /// Whoever listened had the air on and could have read the gauge.
 TEST(Verdict, WhatWasListenedToIsReadAsWell) {
     using findings::Action;
