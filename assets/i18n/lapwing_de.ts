@@ -7698,6 +7698,11 @@
         <translation>Was an „%1“ abgelesen wurde, bleibt bei den Wahrscheinlichkeiten außen vor, weil es seine Prüfung nicht bestanden hat (%2). In Ordnung bringen oder ein anderes nehmen und erneut ablesen.</translation>
     </message>
     <message>
+        <source>What was heard at cylinder %1 was heard with the air of a tester that failed its check: it says where air comes out, not how much.</source>
+        <extracomment>odds.heard_failed</extracomment>
+        <translation>Was an Zylinder %1 gehört wurde, wurde mit der Luft eines Prüfers gehört, der seine Prüfung nicht bestanden hat: Es sagt, wo Luft austritt, nicht wie viel.</translation>
+    </message>
+    <message>
         <source>Here the odds can only compare cylinders, and there is no other to hold cylinder %1 against: its reading tells them nothing of a leak. A leak-down test tells.</source>
         <extracomment>odds.level_unknown</extracomment>
         <translation>Hier lassen sich nur Zylinder miteinander vergleichen, und es gibt keinen anderen neben Zylinder %1: Sein Wert sagt nichts über ein Leck. Eine Druckverlustprüfung sagt es.</translation>
@@ -13732,6 +13737,16 @@
         <source>Shop noise and ears.</source>
         <extracomment>listener, comment</extracomment>
         <translation>Werkstattlärm und Ohren.</translation>
+    </message>
+    <message>
+        <source>Air that a leak-down tester which failed its check lets through, more or less than it should: standard deviation of the logarithm of the flow, one for all that was heard with it.</source>
+        <extracomment>listen-failed, text</extracomment>
+        <translation>Luft, die ein Druckverlustprüfer durchlässt, der seine Prüfung nicht bestanden hat, mehr oder weniger als er sollte: Standardabweichung des Logarithmus des Durchflusses, eine für alles, was damit gehört wurde.</translation>
+    </message>
+    <message>
+        <source>About one time in ten it is more than twelve times as much or as little: it leaks itself, or its regulator or gauge is off. Where the air comes out is heard all the same.</source>
+        <extracomment>listen-failed, comment</extracomment>
+        <translation>Etwa jedes zehnte Mal ist es über zwölfmal so viel oder so wenig: Er leckt selbst, oder sein Druckregler oder Manometer stimmt nicht. Wo die Luft austritt, hört man trotzdem.</translation>
     </message>
     <message>
         <source>Scatter of one note: scale of a logistic distribution of the logarithm of the flow.</source>

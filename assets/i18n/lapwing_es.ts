@@ -7698,6 +7698,11 @@
         <translation>Lo que se leyó con «%1» queda fuera de las probabilidades, porque no pasó su verificación (%2). Arreglarlo o usar otro, y volver a leer.</translation>
     </message>
     <message>
+        <source>What was heard at cylinder %1 was heard with the air of a tester that failed its check: it says where air comes out, not how much.</source>
+        <extracomment>odds.heard_failed</extracomment>
+        <translation>Lo que se oyó en el cilindro %1 se oyó con el aire de un comprobador que no pasó su verificación: dice por dónde sale el aire, no cuánto.</translation>
+    </message>
+    <message>
         <source>Here the odds can only compare cylinders, and there is no other to hold cylinder %1 against: its reading tells them nothing of a leak. A leak-down test tells.</source>
         <extracomment>odds.level_unknown</extracomment>
         <translation>Aquí las probabilidades solo pueden comparar cilindros, y no hay otro al lado del cilindro %1: su lectura no dice nada de una fuga. Una prueba de estanqueidad lo dice.</translation>
@@ -13732,6 +13737,16 @@
         <source>Shop noise and ears.</source>
         <extracomment>listener, comment</extracomment>
         <translation>Ruido del taller y oídos.</translation>
+    </message>
+    <message>
+        <source>Air that a leak-down tester which failed its check lets through, more or less than it should: standard deviation of the logarithm of the flow, one for all that was heard with it.</source>
+        <extracomment>listen-failed, text</extracomment>
+        <translation>Aire que deja pasar un comprobador de estanqueidad que no pasó su verificación, más o menos del que debería: desviación estándar del logaritmo del caudal, una para todo lo que se oyó con él.</translation>
+    </message>
+    <message>
+        <source>About one time in ten it is more than twelve times as much or as little: it leaks itself, or its regulator or gauge is off. Where the air comes out is heard all the same.</source>
+        <extracomment>listen-failed, comment</extracomment>
+        <translation>Más o menos una de cada diez veces es más de doce veces mayor o menor: fuga él mismo, o su regulador o su manómetro no es exacto. Por dónde sale el aire se oye de todos modos.</translation>
     </message>
     <message>
         <source>Scatter of one note: scale of a logistic distribution of the logarithm of the flow.</source>

@@ -65,6 +65,13 @@ Chain::Chain(const EngineModel& model, std::uint64_t seed)
     watched_log_cranking_.assign(count, 0.0);
     standing_.resize(count);
     cranking_.resize(count);
+    for (std::size_t c = 0; c < count; ++c)
+        for (const ExitEvidence& exit : model.evidence().cylinders[c].exits) {
+            const std::pair heard{model.evidence().curves[exit.curve].tester, c};
+            if (model.evidence().leak_testers[heard.first].air_doubt > 0.0 &&
+                (heard_failed_.empty() || heard_failed_.back() != heard))
+                heard_failed_.push_back(heard);
+        }
     start();
 }
 
@@ -213,6 +220,7 @@ void Chain::oil(std::size_t cylinder) {
 
 void Chain::move_shared() {
     rescale();
+    reopen_heard();
     block(shared_block_, whole_engine, true);
     partial(0, model_.shared_end(), whole_engine, true);
     partial(0, model_.shared_end(), whole_engine, true);
@@ -351,7 +359,7 @@ void Chain::set(std::size_t place, double value) {
 
 void Chain::propose() {
     if (!model_.slice_is_of(z_, proposed_) && model_.slice_is_of(z_, shared_)) {
-        proposed_.slice = shared_.slice;
+        proposed_.slices = shared_.slices;
         proposed_.slice_at = shared_.slice_at;
     }
     model_.shared(z_, proposed_);

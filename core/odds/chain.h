@@ -54,6 +54,7 @@ private:
     void move_joint(std::size_t joint);
     void move_shared();
     void rescale();
+    void reopen_heard();
     void divide(std::size_t cylinder);
     void redivide(std::size_t cylinder);
     void exchange(std::size_t cylinder);
@@ -217,6 +218,8 @@ private:
     };
     std::vector<Follower> standing_, cranking_;
     double watched_count_ = 0.0;
+    /// Cylinders that were listened to with the air of a leak-down tester that failed its check.
+    std::vector<std::pair<std::size_t, std::size_t>> heard_failed_;  ///< tester, cylinder
     bool learning_ = false;
     int warmed_ = 0;
     static constexpr std::size_t whole_engine = static_cast<std::size_t>(-1);

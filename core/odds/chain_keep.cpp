@@ -98,12 +98,13 @@ std::optional<double> Chain::keep_wet(std::size_t cylinder, const Wet& before) {
         return point;
     };
     const double old_kept = z_[own.oil_kept];
+    const CrankSurface::Slice& slice = shared_.slices[read->hose];
     BeforeOil& known = before_oil_[cylinder];
     if (known.leak_m2 != before.leak || known.slice_at != shared_.slice_at)
-        known = {before.leak, shared_.slice_at, shared_.slice.along_oil(before.leak)};
+        known = {before.leak, shared_.slice_at, slice.along_oil(before.leak)};
     const auto kept_before = model_.oil_kept(old_kept);
     const auto old = reads(known.line, kept_before);
-    const auto line = shared_.slice.along_oil(wet(cylinder).leak);
+    const auto line = slice.along_oil(wet(cylinder).leak);
     double low = least_kept_z;
     double high = most_kept_z;
     if (!(old.slope > 0.0 && reads(line, least_kept_).value < old.value &&

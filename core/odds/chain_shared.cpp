@@ -13,7 +13,7 @@ namespace lapwing::odds {
 double Chain::usual_reading(std::size_t cylinder, const EngineModel::SharedState& at) const {
     const CylinderEvidence& read = model_.evidence().cylinders[cylinder];
     const CrankEvidence& like = read.dry ? *read.dry : *read.wet;
-    const double final_pa = at.slice.final_pa(cranking_[cylinder].leak, 0.0);
+    const double final_pa = at.slices[like.hose].final_pa(cranking_[cylinder].leak, 0.0);
     const auto& gauge = at.gauges[like.gauge];
     return std::log(
         std::max(final_pa * at.level * (1.0 + like.gain * gauge.gain) + like.offset_pa * gauge.offset, 1.0));
@@ -58,12 +58,14 @@ void Chain::learn_to_follow() {
         constexpr double apart = 0.1;
         if (model_.has_cranking_model() && (read.dry || read.wet)) {
             const double leak = std::exp(watched_log_cranking_[c] / watched_count_);
-            const double more = shared_.slice.final_pa(leak * std::exp(apart), 0.0);
-            const double less = shared_.slice.final_pa(leak / std::exp(apart), 0.0);
+            const CrankEvidence& like = read.dry ? *read.dry : *read.wet;
+            const auto& slice = shared_.slices[like.hose];
+            const double more = slice.final_pa(leak * std::exp(apart), 0.0);
+            const double less = slice.final_pa(leak / std::exp(apart), 0.0);
             if (more > 0.0 && less > more)
-                cranking_[c] = {leak, followed(0.5 * std::log(more / less) / apart,
-                                               model_.cylinder_spread(read.dry ? *read.dry : *read.wet),
-                                               model_.static_to_cranking(), cranking)};
+                cranking_[c] = {leak,
+                                followed(0.5 * std::log(more / less) / apart, model_.cylinder_spread(like),
+                                         model_.static_to_cranking(), cranking)};
         }
         if (!read.leaks.empty()) {
             const double leak = std::exp(watched_log_leak_[c] / watched_count_);
@@ -129,19 +131,24 @@ std::optional<double> Chain::follow() {
     return log_prior;
 }
 
-/// Every hole is a little larger, and the restrictor with it: pressures tell nothing of that. Who listens
+/// Every hole is a little larger, and the restrictors with them: pressures tell nothing of that. Who listens
 /// hears a little less well, then, and while cranking all pass what they did.
 void Chain::rescale() {
     // Areas and cranking leaks hold it back more than a restrictor that nobody noted.
-    constexpr double usual_doubt = 0.08;
-    const double more = std::min(model_.restrictor_doubt(), usual_doubt) * normal();
+    double doubt = 0.08;
+    const auto& testers = model_.evidence().leak_testers;
+    for (const LeakTester& tester : testers)
+        if (tester.restrictor_doubt > 0.0) doubt = std::min(doubt, tester.restrictor_doubt);
+    const double more = doubt * normal();
     double log_prior = 0.0;
     const auto move = [&](std::size_t place, double by) {
         const double old = z_[place];
         set(place, old + by);
         log_prior += 0.5 * (old * old - z_[place] * z_[place]);
     };
-    move(Shared::restrictor, more / model_.restrictor_doubt());
+    for (std::size_t i = 0; i < testers.size(); ++i)
+        if (testers[i].restrictor_doubt > 0.0)
+            move(model_.restrictor_of(i), more / testers[i].restrictor_doubt);
     move(Shared::listener, -more / model_.listener_spread());
     for (const PathPlace* path : all_paths_) {
         const AreaMap& map = model_.maps()[path->map];
@@ -154,6 +161,29 @@ void Chain::rescale() {
         move(path->cranking, -more / model_.static_to_cranking());
     }
     judge_all(log_prior);
+}
+
+/// With the air of a tester that failed its check: a path is drawn anew, and the air makes up for it, so that
+/// as much of it is heard. While cranking it passes as much more or less, or what it did.
+void Chain::reopen_heard() {
+    if (heard_failed_.empty()) return;
+    constexpr int times = 4;
+    for (int time = 0; time < times; ++time) {
+        const auto& [tester, cylinder] = heard_failed_[one_of(heard_failed_.size())];
+        const PathPlace& path = model_.cylinders()[cylinder].own[one_path(cylinder)];
+        const double before = model_.log_area(z_, path);
+        set(path.area, normal());
+        const double more = model_.log_area(z_, path) - before;
+        double log_prior = 0.0;
+        const auto move = [&](std::size_t place, double by) {
+            const double old = z_[place];
+            set(place, old + by);
+            log_prior += 0.5 * (old * old - z_[place] * z_[place]);
+        };
+        move(model_.restrictor_of(tester), -more / model_.evidence().leak_testers[tester].air_doubt);
+        if (uniform() < 0.5) move(path.cranking, -more / model_.static_to_cranking());
+        judge_all(log_prior);
+    }
 }
 
 }  // namespace lapwing::odds

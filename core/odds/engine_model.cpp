@@ -28,8 +28,8 @@ double log_normal(double off, double spread) {
 }  // namespace
 
 EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumptions,
-                         const CrankSurface* surface)
-    : evidence_(evidence), assumptions_(assumptions), surface_(surface) {
+                         std::vector<const CrankSurface*> surfaces)
+    : evidence_(evidence), assumptions_(assumptions), surfaces_(std::move(surfaces)) {
     const auto& at = assumptions;
     static_to_cranking_ = at.at("static-to-cranking");
     level_doubt_ = at.at(evidence.compare_only ? "compare-only-doubt" : "level-doubt");
@@ -39,7 +39,6 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
     surface_error_ = at.at("surface-error");
     first_spread_ = std::hypot(first_scatter_, surface_error_);
     leak_repeat_ = at.at("leak-repeat");
-    restrictor_doubt_ = evidence.restrictor_doubt;
     listener_ = at.at("listener");
     hearing_ = at.at("hearing");
     cross_talk_ = at.at("cross-talk");
@@ -60,7 +59,9 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
         for (std::size_t word = 0; word < levels.size(); ++word)
             thresholds.odds[word] = std::pow(at.at(name + levels[word]) * litres_a_minute, 1.0 / hearing_);
     }
-    size_ = shared_end_ = shared_count + 2 * (evidence.gauges - 1);
+    gauge_errors_ = {gauge_offset, leak_offset - gauge_offset, shared_count};
+    leak_errors_ = {leak_offset, listener - leak_offset, gauge_errors_.end(evidence.gauges)};
+    size_ = shared_end_ = leak_errors_.end(evidence.leak_testers.size());
     for (const LeakCurve& curve : evidence.curves)
         curves_.emplace_back(curve);
     for (const CylinderEvidence& from : evidence.cylinders) {
@@ -142,26 +143,32 @@ bool EngineModel::slice_is_of(std::span<const double> z, const SharedState& at) 
 }
 
 void EngineModel::shared(std::span<const double> z, SharedState& out) const {
-    if (surface_ && !slice_is_of(z, out)) {
+    if (!surfaces_.empty() && !slice_is_of(z, out)) {
         out.slice_at = {z[Shared::ratio], z[closing], z[heat], z[speed]};
-        surface_->slice(*out.slice_at, out.slice);
+        out.slices.resize(surfaces_.size());
+        for (std::size_t i = 0; i < surfaces_.size(); ++i)
+            surfaces_[i]->slice(*out.slice_at, out.slices[i]);
     }
     out.level = std::exp(level_doubt_ * z[Shared::level]);
     out.gauges.resize(evidence_.gauges);
-    out.gauges.front() = {z[gauge_offset], z[gauge_gain]};
-    for (std::size_t i = 1; i < out.gauges.size(); ++i)
-        out.gauges[i] = {z[shared_count + 2 * i - 2], z[shared_count + 2 * i - 1]};
-    out.leak_offset = z[leak_offset];
-    out.leak_gain = z[leak_gain];
-    out.leak_set = z[leak_set];
-    out.log_restrictor = restrictor_doubt_ * z[restrictor];
+    for (std::size_t i = 0; i < out.gauges.size(); ++i) {
+        const std::size_t at = gauge_errors_.of(i);
+        out.gauges[i] = {z[at], z[at + 1]};
+    }
+    out.leak_testers.resize(evidence_.leak_testers.size());
+    for (std::size_t i = 0; i < out.leak_testers.size(); ++i) {
+        const LeakTester& tester = evidence_.leak_testers[i];
+        const std::size_t at = leak_errors_.of(i);
+        out.leak_testers[i] = {z[at], z[at + 1], z[at + 2], tester.restrictor_doubt * z[at + 3],
+                               tester.air_doubt * z[at + 3]};
+    }
     out.listener = listener_ * z[listener];
 }
 
 double EngineModel::engine_likelihood(const SharedState& at) const {
     double out = 0.0;
-    if (!surface_ || evidence_.levels.empty()) return out;
-    const double sound = at.slice.final_pa(sound_leak_m2_, 0.0) * at.level;
+    if (surfaces_.empty() || evidence_.levels.empty()) return out;
+    const double sound = at.slices.front().final_pa(sound_leak_m2_, 0.0) * at.level;
     for (const LevelEvidence& known : evidence_.levels)
         out += log_normal(std::log(known.final_pa / std::max(sound, 1.0)), known.spread);
     return out;
@@ -230,9 +237,26 @@ CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedS
     const auto& gauge = at.gauges[like.gauge];
     const double shown = level * (1.0 + like.gain * gauge.gain);
     const double offset = like.offset_pa * gauge.offset;
-    if (!like.first_pa) return {0.0, at.slice.final_pa(leak, oil) * shown + offset};
-    const auto pair = at.slice.at(leak, oil);
-    return {pair.first_pa * shown + offset, pair.final_pa * shown + offset};
+    const auto pair = through_hoses(at, like, leak, oil);
+    return {like.first_pa ? pair.first_pa * shown + offset : 0.0, pair.final_pa * shown + offset};
+}
+
+CrankSurface::Pair EngineModel::through_hoses(const SharedState& at, const CrankEvidence& like,
+                                              double leak_m2, double oil_m3) {
+    const auto through = [&](std::size_t hose) {
+        const auto& slice = at.slices[hose];
+        return like.first_pa ? slice.at(leak_m2, oil_m3)
+                             : CrankSurface::Pair{0.0, slice.final_pa(leak_m2, oil_m3)};
+    };
+    CrankSurface::Pair out = through(like.hose);
+    if (like.other_hoses.empty()) return out;
+    const CrankSurface::Pair own = out;
+    for (const auto& [hose, share] : like.other_hoses) {
+        const CrankSurface::Pair other = through(hose);
+        out.first_pa += share * (other.first_pa - own.first_pa);
+        out.final_pa += share * (other.final_pa - own.final_pa);
+    }
+    return out;
 }
 
 double EngineModel::crank_noise_pa(double final_pa, const CrankEvidence& like) const {
@@ -264,16 +288,17 @@ EngineModel::Held EngineModel::held(std::span<const double> z, const SharedState
                                     const Leaks& leaks, const LeakEvidence& like, LastLog& logarithm) const {
     const HeldCurve& curve = curves_[like.curve];
     const double leak = leaks.standing_m2 - leaks.rings_m2 * (1.0 - left_open(z, state, like.seal));
-    const auto point = curve.at(logarithm(leak) - curve.log_restrictor() - at.log_restrictor);
+    const auto& tester = at.leak_testers[evidence_.curves[like.curve].tester];
+    const auto point = curve.at(logarithm(leak) - curve.log_restrictor() - tester.log_restrictor);
     const double held = point.held_share * like.set_pa;
     Held out;
     if (like.one_gauge) {
         // The gain of one gauge cancels, its offset in part; droop grows with the flow.
-        out.shown_pa = held * (1.0 + like.set_spread * at.leak_set * (1.0 - point.held_share)) +
-                       like.offset_pa * at.leak_offset * (1.0 - point.held_share);
+        out.shown_pa = held * (1.0 + like.set_spread * tester.set * (1.0 - point.held_share)) +
+                       like.offset_pa * tester.offset * (1.0 - point.held_share);
     } else {
-        out.shown_pa = held * (1.0 + like.set_spread * at.leak_set + like.gain * at.leak_gain) +
-                       like.offset_pa * at.leak_offset;
+        out.shown_pa = held * (1.0 + like.set_spread * tester.set + like.gain * tester.gain) +
+                       like.offset_pa * tester.offset;
     }
     const double settle = point.slope * like.set_pa * leak_repeat_;
     out.noise_pa = std::sqrt(like.noise_pa * like.noise_pa + settle * settle / like.repeats);
@@ -293,7 +318,9 @@ EngineModel::Heard EngineModel::heard(std::span<const double> z, const SharedSta
     out.open = left_open(z, state, exit.seal);
     out.leak_m2 = leaks.standing_m2 - leaks.rings_m2 * (1.0 - out.open);
     const HeldCurve& curve = curves_[exit.curve];
-    out.point = curve.at(logarithm(out.leak_m2) - curve.log_restrictor() - at.log_restrictor);
+    const auto& tester = at.leak_testers[evidence_.curves[exit.curve].tester];
+    out.point = curve.at(logarithm(out.leak_m2) - curve.log_restrictor() - tester.log_restrictor);
+    out.point.log_flow += tester.log_air;
     out.loudest_m2 = leaks.path_m2[0] * out.open;
     for (std::size_t i = 1; i < state.all.size(); ++i)
         out.loudest_m2 = std::max(out.loudest_m2, leaks.path_m2[i]);
@@ -359,7 +386,7 @@ double EngineModel::cylinder_likelihood(std::span<const double> z, const SharedS
 double EngineModel::state_likelihood(std::span<const double> z, const SharedState& at, const State& state,
                                      const StateReadings& read, const Leaks& leaks) const {
     double out = 0.0;
-    if (surface_ && (read.dry || read.wet)) {
+    if (!surfaces_.empty() && (read.dry || read.wet)) {
         const double level_now = level(z, at, state);
         for (const auto* one : {&read.dry, &read.wet})
             if (*one) out += likelihood_cranking(reading(z, at, state, leaks, **one, level_now), at, **one);

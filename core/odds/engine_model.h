@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <map>
@@ -46,7 +47,9 @@ struct PathPlace {
 
 class EngineModel {
 public:
-    EngineModel(const Evidence& evidence, const Assumptions& assumptions, const CrankSurface* surface);
+    /// `surfaces`: as Evidence::surfaces; none: no cranking reading counts.
+    EngineModel(const Evidence& evidence, const Assumptions& assumptions,
+                std::vector<const CrankSurface*> surfaces);
 
     /// Places of what one state of a cylinder hangs on.
     struct State {
@@ -68,22 +71,27 @@ public:
 
     /// Everything that follows from the shared unknowns alone.
     struct SharedState {
-        CrankSurface::Slice slice;
-        std::optional<CrankDoubts> slice_at;  ///< what the slice was worked out for
+        std::vector<CrankSurface::Slice> slices;  ///< one a hose
+        std::optional<CrankDoubts> slice_at;      ///< what the slices were worked out for
         double level = 1.0;
         /// Of each compression gauge.
         struct GaugeErrors {
             double offset = 0.0, gain = 0.0;
         };
         std::vector<GaugeErrors> gauges;
-        double leak_offset = 0.0, leak_gain = 0.0, leak_set = 0.0;
-        double log_restrictor = 0.0;  ///< off its nominal
+        /// Of each leak-down tester.
+        struct LeakErrors {
+            double offset = 0.0, gain = 0.0, set = 0.0;
+            double log_restrictor = 0.0;  ///< off its nominal
+            double log_air = 0.0;         ///< what is heard of it over what would be
+        };
+        std::vector<LeakErrors> leak_testers;
         double listener = 0.0;
     };
 
     [[nodiscard]] std::size_t size() const { return size_; }
     /// What all cylinders share are the unknowns before this place: Shared, then offset and gain of every
-    /// compression gauge but the first.
+    /// compression gauge but the first, then what is not known of every leak-down tester but the first.
     [[nodiscard]] std::size_t shared_end() const { return shared_end_; }
     [[nodiscard]] const std::vector<Cylinder>& cylinders() const { return cylinders_; }
     [[nodiscard]] const std::vector<PathPlace>& joints() const { return joints_; }
@@ -92,7 +100,10 @@ public:
     [[nodiscard]] const Evidence& evidence() const { return evidence_; }
     [[nodiscard]] const Assumptions& assumptions() const { return assumptions_; }
     [[nodiscard]] double static_to_cranking() const { return static_to_cranking_; }
-    [[nodiscard]] double restrictor_doubt() const { return restrictor_doubt_; }
+    /// The unknown that a leak-down tester's restrictor hangs on, or the air of one that failed its check.
+    [[nodiscard]] std::size_t restrictor_of(std::size_t leak_tester) const {
+        return leak_errors_.of(leak_tester) + (restrictor - leak_offset);
+    }
     [[nodiscard]] double listener_spread() const { return listener_; }
 
     void shared(std::span<const double> z, SharedState& out) const;
@@ -152,6 +163,9 @@ public:
                                              const CrankEvidence& like) const {
         return reading(z, at, state, leaks, like, level(z, at, state));
     }
+    /// What the cranking model reads through the hoses of a reading, no error of a gauge in it yet.
+    [[nodiscard]] static CrankSurface::Pair through_hoses(const SharedState& at, const CrankEvidence& like,
+                                                          double leak_m2, double oil_m3);
     struct Held {
         double shown_pa = 0.0;
         double noise_pa = 0.0;
@@ -165,7 +179,7 @@ public:
     [[nodiscard]] std::array<double, 4> loudness(std::span<const double> z, const SharedState& at,
                                                  const State& state, const Leaks& leaks,
                                                  const ExitEvidence& exit) const;
-    [[nodiscard]] bool has_cranking_model() const { return surface_ != nullptr; }
+    [[nodiscard]] bool has_cranking_model() const { return !surfaces_.empty(); }
     /// What a reading of one cylinder scatters by about what its leak gives, as a share of it.
     [[nodiscard]] double cylinder_spread(const CrankEvidence& like) const;
     [[nodiscard]] double crank_noise_pa(double final_pa, const CrankEvidence& like) const;
@@ -241,7 +255,18 @@ private:
 
     const Evidence& evidence_;
     const Assumptions& assumptions_;
-    const CrankSurface* surface_;
+    const std::vector<const CrankSurface*> surfaces_;
+    /// Places of what testers of one kind are out by: of the first one among Shared, of the others behind.
+    struct ErrorPlaces {
+        std::size_t first = 0, each = 0, further = 0;
+        [[nodiscard]] std::size_t of(std::size_t tester) const {
+            return tester == 0 ? first : further + each * (tester - 1);
+        }
+        [[nodiscard]] std::size_t end(std::size_t testers) const {
+            return further + each * (std::max<std::size_t>(testers, 1) - 1);
+        }
+    };
+    ErrorPlaces gauge_errors_, leak_errors_;
     std::size_t size_ = shared_count;
     std::size_t shared_end_ = shared_count;
     std::vector<Cylinder> cylinders_;
@@ -255,8 +280,7 @@ private:
 
     // Numbers of the assumptions, looked up once.
     double static_to_cranking_, level_doubt_, cylinder_doubt_, scatter_, first_scatter_, surface_error_,
-        first_spread_, leak_repeat_, restrictor_doubt_, listener_, hearing_, cross_talk_, masking_,
-        masking_from_;
+        first_spread_, leak_repeat_, listener_, hearing_, cross_talk_, masking_, masking_from_;
     double kept_mean_, kept_spread_, seals_mean_, seals_spread_;
     double sound_leak_m2_ = 0.0;  ///< of a cylinder with nothing at fault
 };

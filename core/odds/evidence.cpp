@@ -38,6 +38,7 @@ public:
           assumptions_(assumptions),
           engine_(dossier.engine),
           at_(findings::case_of(dossier, visit, reference, {tag})),
+          whole_(dossier.engine),
           sources_{engine_, reference, assumptions, out_} {}
 
     Evidence run() {
@@ -68,7 +69,7 @@ private:
         const Tester* gauge =
             findings::tester_of(at_, TestKind::dry, newest_ ? newest_->tester : std::nullopt);
         gauge_place(gauge);
-        Engine whole = engine_;
+        Engine& whole = whole_;
         std::vector<findings::Arg> missing;
         for (const auto& [there, what] :
              {std::pair{whole.bore.has_value(), "input:bore"},
@@ -126,6 +127,19 @@ private:
         }
         oil_usual_m3_ = inputs_.oil_m3;
         out_.cranking = range;
+        out_.hoses = {range.middle.tester};
+    }
+
+    /// The place of what a reading was taken through. What the cranking model can't have counts as the first.
+    std::size_t hose_place(const Tester* gauge, const std::string& adapter) {
+        auto with = out_.cranking->middle;
+        with.tester = findings::cranking_case(
+                          findings::model_inputs(whole_, visit_.session, reference_, gauge, adapter))
+                          .tester;
+        auto known = std::ranges::find(out_.hoses, with.tester);
+        if (known == out_.hoses.end() && !physics::check(with)) return 0;
+        if (known == out_.hoses.end()) known = out_.hoses.insert(known, with.tester);
+        return static_cast<std::size_t>(known - out_.hoses.begin());
     }
 
     /// More oil than a share of the smallest chamber that the doubts allow is not reckoned with: it would
@@ -186,8 +200,8 @@ private:
             cylinder.dry = cranking(state, TestKind::dry, cylinder);
             if (engine_.fuel == Fuel::petrol) cylinder.wet = cranking(state, TestKind::wet, cylinder);
         }
-        add_leaks(state, cylinder);
-        add_exits(state, cylinder);
+        const Tester* failed = add_leaks(state, cylinder);
+        add_exits(state, failed, cylinder);
         sort_out_contradictions(state, cylinder);
     }
 
@@ -249,17 +263,25 @@ private:
         return oiled == Oiled::before ? assumptions_.at("oil-before") : 0.0;
     }
 
-    /// The place of a gauge, null one that is not known among them.
-    std::size_t gauge_place(const Tester* gauge) {
-        auto known = std::ranges::find(gauges_, gauge);
-        if (known == gauges_.end()) known = gauges_.insert(known, gauge);
-        out_.gauges = gauges_.size();
-        return static_cast<std::size_t>(known - gauges_.begin());
+    /// The place of what readings share, by the order in which it was met first.
+    template <class What>
+    static std::size_t place_among(std::vector<What>& all, const What& wanted) {
+        auto known = std::ranges::find(all, wanted);
+        if (known == all.end()) known = all.insert(known, wanted);
+        return static_cast<std::size_t>(known - all.begin());
     }
 
-    /// How far off a tester is that failed its check nobody knows.
-    void leave_out_failed(const Case& state, TestKind test, std::vector<const Reading*>& readings,
-                          CylinderEvidence& cylinder) {
+    /// The place of a gauge, null one that is not known among them.
+    std::size_t gauge_place(const Tester* gauge) {
+        const std::size_t place = place_among(gauges_, gauge);
+        out_.gauges = gauges_.size();
+        return place;
+    }
+
+    /// How far off a tester is that failed its check nobody knows. The last of those whose readings went.
+    const Tester* leave_out_failed(const Case& state, TestKind test, std::vector<const Reading*>& readings,
+                                   CylinderEvidence& cylinder) {
+        const Tester* left_out = nullptr;
         std::erase_if(readings, [&](const Reading* reading) {
             const Tester* tester = findings::tester_of(state, test, reading->tester);
             const auto failed =
@@ -269,8 +291,10 @@ private:
             if (std::ranges::find(out_.reasons, said) == out_.reasons.end())
                 out_.reasons.push_back(std::move(said));
             cylinder.left_out = true;
+            left_out = tester;
             return true;
         });
+        return left_out;
     }
 
     std::optional<CrankEvidence> cranking(const Case& state, TestKind test, CylinderEvidence& cylinder) {
@@ -284,13 +308,21 @@ private:
         const double step_pa = coarsest(readings, &Reading::final);
         CrankEvidence out = crank_evidence(tester, final_pa, step_pa, reference_);
         out.gauge = gauge_place(tester);
-        out.apart_pa = further_apart(readings, &Reading::final,
-                                     std::hypot(out.noise_pa, assumptions_.at("reading-scatter") * final_pa));
+        const auto through = [&](const Reading* reading) {
+            return hose_place(findings::tester_of(state, test, reading->tester), reading->adapter);
+        };
+        out.hose = through(&last);
+        out.other_hoses = other_shares(readings, out.hose, through);
+        out.apart_pa =
+            further_apart(readings, &Reading::final,
+                          std::hypot(out.noise_pa, assumptions_.at("reading-scatter") * final_pa), through);
         out.repeats = static_cast<int>(readings.size());
         widen_by_other_gauges(state, readings, step_pa, out);
         std::vector<const Reading*> firsts = readings;
         std::erase_if(firsts, [](const Reading* reading) { return !reading->first; });
-        if (!firsts.empty()) out.first_pa = mean(firsts, &Reading::first);
+        // Through several hoses the first puffs' mean is that of the final readings only where all have one.
+        if (!firsts.empty() && (out.other_hoses.empty() || firsts.size() == readings.size()))
+            out.first_pa = mean(firsts, &Reading::first);
         out.seal = seal_of(last.oiled);
         if (test == TestKind::wet) {
             out.seal = 1.0;
@@ -302,8 +334,15 @@ private:
 
     // Leak-down.
 
-    std::size_t curve(double set_pa, const Tester* tester) {
+    /// `failed`: nobody knows how much air the tester let through.
+    std::size_t curve(double set_pa, const Tester* tester, bool failed = false) {
         LeakCurve wanted;
+        wanted.tester = place_among(leak_testers_, {tester, failed});
+        if (wanted.tester == out_.leak_testers.size())
+            out_.leak_testers.push_back(
+                failed ? LeakTester{.air_doubt = assumptions_.at("listen-failed")}
+                       : LeakTester{.restrictor_doubt = 0.5 * std::log(findings::restrictor_reach(
+                                                                  findings::restrictor_doubt(at_, tester)))});
         wanted.set_pa = set_pa;
         wanted.ambient_pa = at_.site.ambient_pa;
         const double diameter = tester && tester->restrictor
@@ -312,35 +351,32 @@ private:
         const double cd = tester && tester->restrictor_cd ? tester->restrictor_cd->si()
                                                           : reference_.assumed("restrictor-cd");
         wanted.restrictor_m2 = cd * physics::circle_area_m2(diameter);
-        out_.restrictor_doubt =
-            std::max(out_.restrictor_doubt,
-                     0.5 * std::log(findings::restrictor_reach(findings::restrictor_doubt(at_, tester))));
-        for (std::size_t i = 0; i < out_.curves.size(); ++i)
-            if (out_.curves[i].set_pa == wanted.set_pa &&
-                out_.curves[i].restrictor_m2 == wanted.restrictor_m2)
-                return i;
-        out_.curves.push_back(wanted);
-        return out_.curves.size() - 1;
+        return place_among(out_.curves, wanted);
     }
 
-    void add_leaks(const Case& state, CylinderEvidence& cylinder) {
+    /// The tester that failed its check where nothing that was read of this cylinder's air counts any more.
+    const Tester* add_leaks(const Case& state, CylinderEvidence& cylinder) {
         auto readings = findings::counted(state, TestKind::leak_down, cylinder.number);
         std::erase_if(readings, [](const Reading* reading) {
             return !reading->set || !reading->held || !(reading->set->si() > 0.0) ||
                    reading->held->si() > reading->set->si();
         });
-        leave_out_failed(state, TestKind::leak_down, readings, cylinder);
+        const Tester* failed = leave_out_failed(state, TestKind::leak_down, readings, cylinder);
+        if (!readings.empty()) failed = nullptr;
+        const auto on = [&](const Reading* reading) {
+            return findings::tester_of(state, TestKind::leak_down, reading->tester);
+        };
         while (!readings.empty()) {
             const Reading* first = readings.front();
             const double set = first->set->si();
             std::vector<const Reading*> group;
             for (const Reading* reading : readings)
                 if (findings::same_set_pressure(reading->set->si(), set, reference_) &&
-                    reading->oiled == first->oiled)
+                    reading->oiled == first->oiled && on(reading) == on(first))
                     group.push_back(reading);
             std::erase_if(readings,
                           [&](const Reading* one) { return std::ranges::find(group, one) != group.end(); });
-            const Tester* tester = findings::tester_of(state, TestKind::leak_down, group.back()->tester);
+            const Tester* tester = on(first);
             const double set_pa = mean(group, &Reading::set);
             LeakEvidence leak = leak_evidence(tester, set_pa, mean(group, &Reading::held),
                                               coarsest(group, &Reading::held), reference_);
@@ -352,15 +388,23 @@ private:
             leak.curve = curve(set_pa, tester);
             cylinder.leaks.push_back(leak);
         }
+        return failed;
     }
 
     // Exits.
 
-    void add_exits(const Case& state, CylinderEvidence& cylinder) {
+    /// `failed`: the tester whose air was heard, where it failed its check. Where that air came out it tells
+    /// all the same.
+    void add_exits(const Case& state, const Tester* failed, CylinderEvidence& cylinder) {
         const Tester* tester = findings::tester_of(state, TestKind::leak_down, {});
-        const auto with_air = [&](ExitEvidence exit) {
-            exit.curve = cylinder.leaks.empty() ? curve(assumptions_.at("listen-set"), tester)
-                                                : cylinder.leaks.back().curve;
+        for (const ExitNote* note : standing(visit_.exits, cylinder.number))
+            if (!failed && cylinder.leaks.empty() && note->tag == cylinder.tag && tester &&
+                findings::fails_at(*tester, note->at, reference_))
+                failed = tester;
+        const auto with_air = [&](ExitEvidence exit, const Tester* off) {
+            exit.curve = cylinder.leaks.empty()
+                             ? curve(assumptions_.at("listen-set"), off ? off : tester, off != nullptr)
+                             : cylinder.leaks.back().curve;
             exit.seal = cylinder.leaks.empty() ? 0.0 : cylinder.leaks.back().seal;
             return exit;
         };
@@ -381,13 +425,15 @@ private:
             if (exit.neighbour && heard.loudness != Loudness::nothing)
                 if (const auto code = other_way(*exit.neighbour); !code.empty())
                     cylinder.reasons.push_back(say(code, cylinder.number, *exit.neighbour));
-            cylinder.exits.push_back(with_air(std::move(exit)));
+            cylinder.exits.push_back(with_air(std::move(exit), failed));
         }
+        if (failed && !cylinder.exits.empty())
+            cylinder.reasons.push_back(say("odds.heard_failed", cylinder.number));
         const auto could_hear = [&](Exit exit, std::optional<int> neighbour, ListenedBy by) {
             if (std::ranges::find(heard_at, std::pair(exit, neighbour)) != heard_at.end()) return;
             ExitEvidence next{exit, neighbour, Loudness::nothing, by,
                               exit_sources(sources_, cylinder, exit, neighbour)};
-            if (!next.sources.empty()) cylinder.to_hear.push_back(with_air(std::move(next)));
+            if (!next.sources.empty()) cylinder.to_hear.push_back(with_air(std::move(next), nullptr));
         };
         for (const Exit exit : {Exit::intake, Exit::exhaust, Exit::breather, Exit::decompressor})
             could_hear(exit, {}, ListenedBy::ear);
@@ -409,8 +455,11 @@ private:
         const Tester* gauge = findings::tester_of(at_, TestKind::dry, {});
         out_.crank_like =
             crank_evidence(gauge, high > 0.0 ? high : assumptions_.at("reading-usual"), step_pa, reference_);
-        if (out_.cranking) out_.crank_like.gauge = gauge_place(gauge);
-        if (out_.cranking) out_.crank_like.oil_put_in_m3 = oil_that_fits(oil_usual_m3_);
+        if (out_.cranking) {
+            out_.crank_like.gauge = gauge_place(gauge);
+            out_.crank_like.hose = hose_place(gauge, newest_ ? newest_->adapter : std::string());
+            out_.crank_like.oil_put_in_m3 = oil_that_fits(oil_usual_m3_);
+        }
         const Tester* tester = findings::tester_of(at_, TestKind::leak_down, {});
         const double set =
             tester && tester->set_pressure ? tester->set_pressure->si() : assumptions_.at("listen-set");
@@ -428,7 +477,9 @@ private:
     const Engine& engine_;
     const Case at_;
     const Reading* newest_ = nullptr;  ///< cranking reading
+    Engine whole_;                     ///< what the card lacks guessed
     std::vector<const Tester*> gauges_;
+    std::vector<std::pair<const Tester*, bool>> leak_testers_;  ///< whether it failed its check
     findings::ModelInputs inputs_;
     double oil_usual_m3_ = 0.0;
     Evidence out_;
@@ -439,6 +490,16 @@ private:
 
 bool Evidence::empty() const {
     return std::ranges::all_of(cylinders, &CylinderEvidence::StateReadings::empty);
+}
+
+std::vector<SurfaceRange> Evidence::surfaces() const {
+    std::vector<SurfaceRange> out;
+    if (!cranking) return out;
+    for (const physics::CompressionTester& hose : hoses) {
+        out.push_back(*cranking);
+        out.back().middle.tester = hose;
+    }
+    return out;
 }
 
 Evidence evidence_of(const Dossier& dossier, const Visit& visit, const findings::Reference& reference,

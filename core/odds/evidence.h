@@ -27,7 +27,10 @@ struct CrankEvidence {
     double offset_pa = 0.0;  ///< standard uncertainty of what all readings of the gauge share
     double gain = 0.0;       ///< and of what grows with the reading, as a share of it
     std::size_t gauge = 0;   ///< which of Evidence::gauges
-    double apart_pa = 0.0;   ///< of the mean: repeats further apart than usual, other gauges among them
+    std::size_t hose = 0;    ///< place in Evidence::hoses
+    /// Repeats among them that were read through another hose, and their share.
+    std::vector<std::pair<std::size_t, double>> other_hoses;
+    double apart_pa = 0.0;  ///< of the mean: repeats further apart than usual, other gauges among them
     int repeats = 1;
     std::optional<double> first_pa;
     double oil_put_in_m3 = 0.0;
@@ -66,11 +69,21 @@ struct ExitEvidence {
     std::size_t curve = 0;
 };
 
+/// What is not known of a leak-down tester, beside the errors of its gauges.
+struct LeakTester {
+    double restrictor_doubt = 0.0;  ///< of its effective area: standard deviation of its logarithm
+    /// One that failed its check: of the air that it let through, likewise. Then nothing that it read counts.
+    double air_doubt = 0.0;
+};
+
 /// Tester, supply and ambient: what a held pressure means.
 struct LeakCurve {
     double set_pa = 0.0;  ///< gauge
     double ambient_pa = 0.0;
     double restrictor_m2 = 0.0;  ///< effective
+    std::size_t tester = 0;      ///< place in Evidence::leak_testers
+
+    bool operator==(const LeakCurve&) const = default;
 };
 
 /// What one state of a cylinder was tested by.
@@ -116,11 +129,13 @@ struct Evidence {
     std::vector<CylinderEvidence> cylinders;
     std::vector<std::pair<std::size_t, std::size_t>> joints;  ///< places of the cylinders at each
     std::vector<LeakCurve> curves;
-    /// Doubt of the restrictors' effective area: standard deviation of its logarithm, of the least known one.
-    double restrictor_doubt = 0.0;
+    std::vector<LeakTester> leak_testers;  ///< each has errors of its own
     std::optional<SurfaceRange> cranking;  ///< absent where no cranking reading may be used
     bool compare_only = false;             ///< the level of cranking readings says nothing
     std::size_t gauges = 1;                ///< that cranking readings are from; each has errors of its own
+    /// Adapters, hoses and check valves that cranking readings were taken through; the first is that of
+    /// `cranking`.
+    std::vector<physics::CompressionTester> hoses;
     std::vector<LevelEvidence> levels;
     double bore_m = 0.075;
     /// Scales and noises of readings that were not taken yet, for what a next test would tell.
@@ -129,6 +144,8 @@ struct Evidence {
     std::vector<findings::Message> reasons;  ///< for the engine as a whole
 
     [[nodiscard]] bool empty() const;
+    /// Of the cranking model, one a hose.
+    [[nodiscard]] std::vector<SurfaceRange> surfaces() const;
 };
 
 /// `tag`: only readings that carry it; absent: of each cylinder its newest state, and of earlier ones what

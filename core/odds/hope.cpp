@@ -51,8 +51,8 @@ double EngineModel::most_of(const CrankEvidence& read) const {
 
 EngineModel::Most EngineModel::most_of(const StateReadings& read) const {
     Most out;
-    if (surface_ && read.dry) out.dry = most_of(*read.dry);
-    if (surface_ && read.wet) out.wet = most_of(*read.wet);
+    if (!surfaces_.empty() && read.dry) out.dry = most_of(*read.dry);
+    if (!surfaces_.empty() && read.wet) out.wet = most_of(*read.wet);
     out.exits_left.assign(read.exits.size() + 1, 1.0);
     for (std::size_t i = read.exits.size(); i-- > 0;)
         out.exits_left[i] =
@@ -105,7 +105,7 @@ std::optional<double> EngineModel::hopeful_likelihood(std::span<const double> z,
     }
     if (!read.leaks.empty() && fate.hopeless(others + dry + wet + exits)) return std::nullopt;
     const auto cranking_leaves_hope = [&] {
-        if (!surface_ || !(read.dry || read.wet)) return true;
+        if (surfaces_.empty() || !(read.dry || read.wet)) return true;
         const double level_now = level(z, at, state);
         if (read.dry) {
             dry = likelihood_cranking(reading(z, at, state, leaks, *read.dry, level_now), at, *read.dry);
@@ -140,8 +140,8 @@ std::optional<double> EngineModel::hopeful_likelihood(std::span<const double> z,
         return std::nullopt;
     // Summed up in the order of state_likelihood: to the last bit the same.
     double out = 0.0;
-    if (surface_ && read.dry) out += dry;
-    if (surface_ && read.wet) out += wet;
+    if (!surfaces_.empty() && read.dry) out += dry;
+    if (!surfaces_.empty() && read.wet) out += wet;
     for (std::size_t i = 0; i < read.leaks.size(); ++i)
         out += held_logs[i];
     return read.exits.empty() ? out : out + exits;

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "core/findings/instruments.h"
 #include "core/odds/evidence_parts.h"
@@ -26,14 +27,29 @@ double coarsest(const std::vector<const Reading*>& readings, std::optional<Typed
 }
 
 double further_apart(const std::vector<const Reading*>& readings,
-                     std::optional<TypedPressure> Reading::*field, double usual_pa) {
-    if (readings.size() < 2) return 0.0;
-    const double middle = mean(readings, field);
-    const auto count = static_cast<double>(readings.size());
-    double squares = 0.0;
+                     std::optional<TypedPressure> Reading::*field, double usual_pa, const Through& through) {
+    std::map<std::size_t, std::vector<const Reading*>> alike;
     for (const Reading* reading : readings)
-        squares += std::pow((reading->*field)->si() - middle, 2);
-    return std::sqrt(std::max(squares / (count - 1.0) - 4.0 * usual_pa * usual_pa, 0.0) / count);
+        alike[through ? through(reading) : 0].push_back(reading);
+    const auto count = static_cast<double>(readings.size());
+    const double free = count - static_cast<double>(alike.size());
+    if (!(free > 0.0)) return 0.0;
+    double squares = 0.0;
+    for (const auto& [place, group] : alike) {
+        const double middle = mean(group, field);
+        for (const Reading* reading : group)
+            squares += std::pow((reading->*field)->si() - middle, 2);
+    }
+    return std::sqrt(std::max(squares / free - 4.0 * usual_pa * usual_pa, 0.0) / count);
+}
+
+std::vector<std::pair<std::size_t, double>> other_shares(const std::vector<const Reading*>& readings,
+                                                         std::size_t own, const Through& through) {
+    std::map<std::size_t, double> shares;
+    for (const Reading* reading : readings)
+        if (const std::size_t place = through(reading); place != own)
+            shares[place] += 1.0 / static_cast<double>(readings.size());
+    return {shares.begin(), shares.end()};
 }
 
 void widen_by_other_gauges(const findings::Case& state, const std::vector<const Reading*>& readings,

@@ -165,6 +165,7 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
     if (!evidence.cranking || diesel || (evidence.compare_only && !own.dry)) return out;
     CrankEvidence like = own.dry ? *own.dry : evidence.crank_like;
     like.first_pa.reset();
+    like.other_hoses.clear();
     like.seal = 0.0;
     like.oil_put_in_m3 = 0.0;
     like.repeats = 1;

@@ -236,14 +236,16 @@ Result<WhereItLeaks> where_it_leaks(const Dossier& dossier, const Visit& visit,
 
     Evidence evidence = evidence_of(dossier, visit, reference, assumptions, options.tag);
     SurfaceCache only_now;
-    std::shared_ptr<const CrankSurface> surface;
-    if (evidence.cranking) {
-        auto fitted = (options.surfaces ? *options.surfaces : only_now).surface(*evidence.cranking);
+    std::vector<std::shared_ptr<const CrankSurface>> fits;
+    std::vector<const CrankSurface*> surfaces;
+    for (const SurfaceRange& range : evidence.surfaces()) {
+        auto fitted = (options.surfaces ? *options.surfaces : only_now).surface(range);
         if (!fitted) return tl::unexpected(fitted.error());
-        surface = std::move(*fitted);
+        fits.push_back(std::move(*fitted));
+        surfaces.push_back(fits.back().get());
+        if (options.cancel.stop_requested()) return cancelled();
     }
-    if (options.cancel.stop_requested()) return cancelled();
-    const EngineModel model(evidence, assumptions, surface.get());
+    const EngineModel model(evidence, assumptions, std::move(surfaces));
     const auto draws = Draws::make(model, options.seed, options.cancel);
     if (!draws) return cancelled();
 

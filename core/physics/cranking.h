@@ -45,6 +45,8 @@ struct CompressionTester {
     [[nodiscard]] double before_valve_m3() const {
         return check_valve == CheckValvePlace::plug ? fitting_m3 : fitting_m3 + hose_m3;
     }
+
+    bool operator==(const CompressionTester&) const = default;
 };
 
 struct CrankingCase {

@@ -21,19 +21,50 @@ namespace {
 struct Part {
     const char* name;
     Tests tests;
-    bool two_gauges = false;  ///< the second cylinder was read on one of its own, a coarse one
+    bool two_gauges = false;  ///< the second cylinder was read on testers of its own, coarse ones
+    bool failed = false;      ///< the leak-down tester failed its check
 };
 
+/// Cranking readings on a coarse gauge, its check valve at its own end; air with a restrictor nobody noted.
 void read_on_another(Dossier& dossier, int cylinder) {
-    Tester coarse = dossier.testers.front();
     const FixedClock clock{Timestamp{}};
-    coarse.id = TesterId::make(clock);
-    coarse.gauge.full_scale = *TypedPressure::make("100", units::bar);
-    coarse.gauge.accuracy = "4";
-    for (Reading& reading : dossier.visits.front().readings)
-        if (reading.cylinder == cylinder && reading.final) reading.tester = coarse.id;
-    dossier.testers.push_back(std::move(coarse));
+    for (const TesterKind kind : {TesterKind::compression_gauge, TesterKind::leak_down}) {
+        Tester coarse = *std::ranges::find(dossier.testers, kind, &Tester::kind);
+        coarse.id = TesterId::make(clock);
+        coarse.gauge.full_scale = *TypedPressure::make("100", units::bar);
+        coarse.gauge.accuracy = "4";
+        coarse.restrictor.reset();
+        if (kind == TesterKind::compression_gauge) coarse.check_valve_at = CheckValveAt::gauge_end;
+        for (Reading& reading : dossier.visits.front().readings)
+            if (reading.cylinder == cylinder &&
+                reading.final.has_value() == (kind == TesterKind::compression_gauge))
+                reading.tester = coarse.id;
+        dossier.testers.push_back(std::move(coarse));
+    }
 }
+
+void fail(Dossier& dossier) {
+    std::ranges::find(dossier.testers, TesterKind::leak_down, &Tester::kind)->checks = {
+        {TesterCheckKind::outlet_blocked, {}, CheckResult::failed, {}, {}, {}, {}}};
+}
+
+/// The cranking model of every hose.
+class Surfaces {
+public:
+    explicit Surfaces(const Evidence& evidence) {
+        for (const SurfaceRange& range : evidence.surfaces())
+            fits_.push_back(*CrankSurface::fit(range));
+    }
+    [[nodiscard]] std::vector<const CrankSurface*> all() const {
+        std::vector<const CrankSurface*> out;
+        for (const CrankSurface& one : fits_)
+            out.push_back(&one);
+        return out;
+    }
+
+private:
+    std::vector<CrankSurface> fits_;
+};
 
 class Agreement : public testing::TestWithParam<Part> {
 protected:
@@ -60,11 +91,15 @@ TEST_P(Agreement, OfSharesAndMainPaths) {
     for (const std::uint64_t engine : {3U, 8U}) {
         Drawn drawn = draw(assumptions, reference, {}, GetParam().tests, engine);
         if (GetParam().two_gauges) read_on_another(drawn.dossier, 2);
+        if (GetParam().failed) fail(drawn.dossier);
         const Evidence evidence =
             evidence_of(drawn.dossier, drawn.dossier.visits.front(), reference, assumptions, {});
-        const auto surface = *CrankSurface::fit(*evidence.cranking);
+        const Surfaces surfaces(evidence);
         ASSERT_EQ(evidence.gauges, GetParam().two_gauges ? 2U : 1U);
-        const EngineModel model(evidence, assumptions, &surface);
+        ASSERT_EQ(evidence.hoses.size(), GetParam().two_gauges ? 2U : 1U);
+        const bool two_testers = GetParam().failed || (GetParam().two_gauges && GetParam().tests.leak_down);
+        ASSERT_EQ(evidence.leak_testers.size(), two_testers ? 2U : 1U);
+        const EngineModel model(evidence, assumptions, surfaces.all());
         const std::size_t paths = reported_paths(evidence, 0).size();
         const double seals_well = seals_well_area_m2(assumptions);
 
@@ -159,7 +194,7 @@ TEST(Chances, AreAsWellKnownAsIsSaid) {
         const Evidence evidence =
             evidence_of(drawn.dossier, drawn.dossier.visits.front(), reference, assumptions, {});
         const auto surface = *CrankSurface::fit(*evidence.cranking);
-        const EngineModel model(evidence, assumptions, &surface);
+        const EngineModel model(evidence, assumptions, {&surface});
         constexpr int seeds = 12;
         std::vector<std::vector<double>> chances;
         double effective = 0.0;
@@ -191,6 +226,8 @@ INSTANTIATE_TEST_SUITE_P(Evidence, Agreement,
                                          Part{"wet_and_air", {false, false, true, true, false}},
                                          Part{"staked", {true, false, true, false, true, true}},
                                          Part{"two_gauges", {true, false, false, true, false}, true},
+                                         Part{"two_of_each", {true, false, true, false, true}, true},
+                                         Part{"failed", {true, false, true, false, true}, false, true},
                                          Part{"everything", {}}),
                          [](const auto& of) { return std::string(of.param.name); });
 

@@ -148,7 +148,7 @@ Result run(const Assumptions& assumptions, const findings::Reference& reference,
                 return;
             }
             const auto begun = std::chrono::steady_clock::now();
-            const EngineModel model(evidence, assumptions, surface->get());
+            const EngineModel model(evidence, assumptions, {surface->get()});
             const auto draws = Draws::make(model, own, {});
             const double took =
                 std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();

@@ -98,7 +98,7 @@ int main() {
         const Evidence evidence =
             evidence_of(drawn.dossier, drawn.dossier.visits.front(), reference, assumptions, {});
         const auto surface = *CrankSurface::fit(*evidence.cranking);
-        const EngineModel model(evidence, assumptions, &surface);
+        const EngineModel model(evidence, assumptions, {&surface});
         const Cost ours = chains(model);
         const Cost plain = from_the_prior(model, ours.effective, 5.0);
         const double theirs_s = plain.for_effective(ours.effective);

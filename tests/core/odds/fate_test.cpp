@@ -59,7 +59,7 @@ std::vector<double> areas(const EngineModel& model, const std::vector<double>& z
 
 void decides_as_the_whole_sum_would(Odds bench) {
     const Case at(bench);
-    const EngineModel model(at.evidence, at.assumptions, at.surface.get());
+    const EngineModel model(at.evidence, at.assumptions, {at.surface.get()});
     std::mt19937_64 pick(1);
     std::normal_distribution<double> normal;
     boost::random::uniform_01<double> uniform;

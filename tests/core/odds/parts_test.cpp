@@ -150,7 +150,7 @@ TEST(Noise, CarriesTheSurfacesError) {
     assumptions.set("reading-scatter", 0.0);
     assumptions.set("surface-error", 0.02);
     const Evidence nothing;
-    const EngineModel model(nothing, assumptions, nullptr);
+    const EngineModel model(nothing, assumptions, {});
     CrankEvidence like;
     like.noise_pa = 15e3;
     EXPECT_NEAR(model.crank_noise_pa(1e6, like), std::hypot(15e3, 20e3), 1e-6);

@@ -25,6 +25,7 @@ Odds leaking(bool known, const char* bore = "78.0") {
 
 double doubt_of(Odds bench) {
     return evidence_of(bench.dossier, bench.visit(), bench.reference(), *built_in_assumptions(), {})
+        .leak_testers.front()
         .restrictor_doubt;
 }
 
