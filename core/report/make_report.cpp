@@ -68,8 +68,8 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              conditions(engine, session),
              testers(dossier, visit),
              not_done(dossier, visit, reference),
-             engine_data(engine),
              uncertainty(found),
+             engine_data(engine),
              options.appendix ? worked(found, options.leaks, reference) : Section{Label::worked, {}},
              sources(found, reference, options.appendix)})
         if (!section.blocks.empty()) report.sections.push_back(std::move(section));

@@ -12,7 +12,22 @@ Flow {
     property string value
     // Where an item around it speaks the words already.
     property bool silent: false
-    readonly property bool fits: label.implicitWidth + figure.implicitWidth + Theme.gap <= width
+    // Measured as they are: hyphens come into words that are wider than their line, and would be counted in.
+    readonly property bool fits: nameWidth.advanceWidth + valueWidth.advanceWidth + Theme.gap <= width
+
+    TextMetrics {
+        id: nameWidth
+
+        font: label.font
+        text: pair.name
+    }
+
+    TextMetrics {
+        id: valueWidth
+
+        font: figure.font
+        text: pair.value
+    }
 
     LText {
         id: label
@@ -20,7 +35,7 @@ Flow {
         silent: pair.silent
         text: pair.name
         color: Theme.quietInk
-        width: pair.fits ? pair.width - figure.implicitWidth : pair.width
+        width: pair.fits ? pair.width - figure.width : pair.width
     }
 
     LText {
@@ -29,7 +44,7 @@ Flow {
         role: "figure"
         silent: pair.silent
         text: pair.value
-        width: pair.fits ? implicitWidth : pair.width
+        width: pair.fits ? Math.ceil(valueWidth.advanceWidth) + 1 : pair.width
         horizontalAlignment: Text.AlignRight
     }
 }

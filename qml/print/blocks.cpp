@@ -71,10 +71,14 @@ void put(Flow& flow, const Wording& wording, const report::Facts& facts,
         return at + 1 < all.size() && fits(all[at]) && fits(all[at + 1]);
     };
     bool any = false;
+    bool cramped = false;
     for (const report::Facts* list : beside)
-        for (std::size_t at = 0; at < list->facts.size(); ++at)
+        for (std::size_t at = 0; at < list->facts.size(); ++at) {
             any = any || paired(list->facts, at);
-    if (!any) value_x = std::min(widest, flow.width() * 0.42);
+            cramped = cramped ||
+                      lines(wording.text(list->facts[at].name), label, value_x - mm(1.5)) > most_name_lines;
+        }
+    if (!any || cramped) value_x = std::min(widest, flow.width() * 0.42);
     const double below = line_gap * flow.type();
     for (std::size_t at = 0; at < facts.facts.size(); ++at) {
         const bool two = paired(facts.facts, at);
