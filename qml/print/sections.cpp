@@ -163,6 +163,7 @@ namespace {
 /// Of a page, about.
 constexpr double chart_with_table = 0.36;
 constexpr double said_above = 0.09;
+constexpr double room_for_small_print = 0.2;
 
 /// What is said of the history stands across the page, so that its charts can stand side by side below it.
 std::size_t said_first(const report::Section& section) {
@@ -229,6 +230,8 @@ private:
             put_blocks(flow_, means_, {section.blocks.begin(), drawn});
             if (!said) flow_.put({{{0.0, {gap(0.0)}}}});
         }
+        // One line of it at a page's foot, and nothing beside it, looks left behind.
+        if (manner.group != group_ && manner.type == small_print_type) flow_.keep_room(room_for_small_print);
         if (manner.group != group_ && manner.group != 0)
             flow_.begin_columns(manner.columns, between_columns, manner.type);
         group_ = manner.group;
