@@ -3,6 +3,7 @@
 
 import QtQuick
 import Lapwing.Components
+import Lapwing.Theme
 import Lapwing.ViewModels
 
 // Undo in a page's corner, where steps follow each other quickly and a message would cover the keys. Its room is kept
@@ -18,13 +19,15 @@ Item {
     property bool roomKept: true
 
     implicitWidth: roomKept || button.visible ? button.implicitWidth : 0
-    implicitHeight: button.implicitHeight
+    // A dp or two over the way back's height would push all that lies under the head down when it comes.
+    implicitHeight: button.implicitHeight < Theme.minorTarget + 3 ? Theme.minorTarget : button.implicitHeight
 
     IconWord {
         id: button
 
         objectName: "undo"
         visible: corner.step >= 0
+        height: corner.implicitHeight
         targetKind: "minor"
         padding: 0
         verticalPadding: 0

@@ -287,7 +287,13 @@ void HandsTest::keys_stay_where_they_are_when_a_repeat_is_kept() {
     const QRectF pad = lies("pad");
     const QRectF keep = lies("keep");
     QVERIFY(!pad.isEmpty() && !keep.isEmpty());
+    const QRectF fields = lies("tab_final");
+    QVERIFY(!fields.isEmpty());
     DO(errands.keep(QStringLiteral("92")));
+    settle(100);
+    // Undo has come into the head.
+    DO(thumb.sees(QStringLiteral("undo")));
+    QCOMPARE(lies("tab_final"), fields);
     // Redo stands in Photo's place while digits stand beside a reading; with both and the long words of Keep
     // the buttons would need two lines.
     DO(thumb.touch(QStringLiteral("cylinder_0")));
