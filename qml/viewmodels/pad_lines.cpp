@@ -21,6 +21,13 @@ QString mark_of(findings::State state) {
     return state == findings::State::none ? QString() : state_key(state);
 }
 
+/// Alone beside the readout a rise has no words: its sign tells it from a leakage.
+QString rise_text(const findings::Figure& rise, const format::Formatter& format) {
+    QString text = format.text(rise);
+    if (rise.si > 0.0) text.prepend(u'+');
+    return text.replace(u'-', QChar(0x2212));
+}
+
 /// A limit that was not brought to this shop's air is the card's, here as anywhere.
 QString text_of(const findings::Remark& fact, const format::Formatter& format) {
     const auto& [code, args] = fact.message;
@@ -56,7 +63,7 @@ PadLines::PadLines(const findings::PadJudgement& judged, const format::Formatter
                 {judged.value->from});
     };
     if (judged.rise)
-        add(mark_of(verdict), compared, format.text(judged.rise->figure), tr("over the dry reading"),
+        add(mark_of(verdict), compared, rise_text(judged.rise->figure, format), tr("over the dry reading"),
             {judged.rise->from});
     else
         reading(verdict);

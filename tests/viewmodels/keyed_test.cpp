@@ -244,9 +244,13 @@ private slots:
         PadBench::type(*wet, QStringLiteral("8.4"));
         QTRY_VERIFY2(words(*wet).contains(QStringLiteral("The volume of 5.0 cm³ of oil alone explains")),
                      qPrintable(words(*wet)));
-        QVERIFY(words(*wet).startsWith(QStringLiteral("20 %")));  // 8.4 over 7.0
+        QVERIFY(words(*wet).startsWith(QStringLiteral("+20 %")));  // 8.4 over 7.0
         for (int line = 0; line < wet->lines().size(); ++line)
             QVERIFY2(!wet->derivation(line).isEmpty(), qPrintable(words(*wet)));
+        wet->clear();
+        PadBench::type(*wet, QStringLiteral("6.3"));
+        QVERIFY2(words(*wet).contains(QStringLiteral("\u221210 %")),
+                 qPrintable(words(*wet)));  // 6.3 over 7.0
     }
 
     void a_leak_is_told_as_a_hole() {
