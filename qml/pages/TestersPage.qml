@@ -50,12 +50,27 @@ AppPage {
         }
     }
 
-    EmptyState {
+    // Large words may need more than a small screen.
+    ScrollColumn {
+        id: none
+
+        objectName: "noTesters"
+        anchors.fill: parent
         visible: testers.count === 0
-        width: parent.width
-        y: Math.max(0, (parent.height - height) / 3)
-        heading: qsTr("No tester yet")
-        text: qsTr("A reading is only as good as its gauge. Type the gauge in once: range, class, hose. Home-made ones are normal.")
+
+        Item {
+            width: parent.width
+            height: Math.max(0, (none.height - words.height) / 3)
+        }
+
+        EmptyState {
+            id: words
+
+            objectName: "noTestersWords"
+            width: parent.width
+            heading: qsTr("No tester yet")
+            text: qsTr("A reading is only as good as its gauge. Type the gauge in once: range, class, hose. Home-made ones are normal.")
+        }
     }
 
     // Inside the sheet its own property of the same name would hide the page's id.

@@ -39,6 +39,23 @@ private slots:
         QCOMPARE(phone.desk().testers().size(), std::size_t(1));
     }
 
+    void the_empty_list_can_be_read_to_its_end_in_large_text() {
+        Phone phone({320, 568});
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        phone.settings().setTextPercent(200);
+        phone.settings().setLanguage(QStringLiteral("es"));
+        settle(200);
+        phone.go(QStringLiteral("Testers"), {}, 200);
+        auto* list = phone.thumb().find(QStringLiteral("noTesters"));
+        auto* words = phone.thumb().find(QStringLiteral("noTestersWords"));
+        QVERIFY(list && words);
+        // More words than the screen has room for: the rest is a stroke away.
+        QVERIFY(words->height() > list->height());
+        list->setProperty("contentY", list->property("contentHeight").toReal() - list->height());
+        settle(50);
+        QVERIFY(words->mapToItem(list, {0, words->height()}).y() <= list->height());
+    }
+
     void a_tester_in_use_says_why_it_stays_and_can_be_renamed() {
         Phone phone({412, 915});
         QVERIFY2(phone.on(), qPrintable(phone.why()));
