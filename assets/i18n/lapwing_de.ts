@@ -7698,9 +7698,9 @@
         <translation>Was an „%1“ abgelesen wurde, bleibt bei den Wahrscheinlichkeiten außen vor, weil es seine Prüfung nicht bestanden hat (%2). In Ordnung bringen oder ein anderes nehmen und erneut ablesen.</translation>
     </message>
     <message>
-        <source>What was heard at cylinder %1 was heard with the air of a tester that failed its check: it says where air comes out, not how much.</source>
+        <source>&quot;%1&quot; failed its check: what was heard with its air tells the odds where air comes out, not how much.</source>
         <extracomment>odds.heard_failed</extracomment>
-        <translation>Was an Zylinder %1 gehört wurde, wurde mit der Luft eines Prüfers gehört, der seine Prüfung nicht bestanden hat: Es sagt, wo Luft austritt, nicht wie viel.</translation>
+        <translation>„%1“ hat die Prüfung nicht bestanden: Was mit seiner Luft gehört wurde, sagt den Wahrscheinlichkeiten, wo Luft austritt, nicht wie viel.</translation>
     </message>
     <message>
         <source>Here the odds can only compare cylinders, and there is no other to hold cylinder %1 against: its reading tells them nothing of a leak. A leak-down test tells.</source>

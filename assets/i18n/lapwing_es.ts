@@ -7698,9 +7698,9 @@
         <translation>Lo que se leyó con «%1» queda fuera de las probabilidades, porque no pasó su verificación (%2). Arreglarlo o usar otro, y volver a leer.</translation>
     </message>
     <message>
-        <source>What was heard at cylinder %1 was heard with the air of a tester that failed its check: it says where air comes out, not how much.</source>
+        <source>&quot;%1&quot; failed its check: what was heard with its air tells the odds where air comes out, not how much.</source>
         <extracomment>odds.heard_failed</extracomment>
-        <translation>Lo que se oyó en el cilindro %1 se oyó con el aire de un comprobador que no pasó su verificación: dice por dónde sale el aire, no cuánto.</translation>
+        <translation>«%1» no pasó su verificación: lo que se oyó con su aire dice a las probabilidades por dónde sale el aire, no cuánto.</translation>
     </message>
     <message>
         <source>Here the odds can only compare cylinders, and there is no other to hold cylinder %1 against: its reading tells them nothing of a leak. A leak-down test tells.</source>

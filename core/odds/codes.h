@@ -33,7 +33,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.no_air", "c"},              // cranking readings only
     {"odds.unsure_numbers", "c"},      // too few effective samples
     {"odds.tester_failed", "tw"},      // its readings were left out; the check that it failed
-    {"odds.heard_failed", "c"},        // with the air of such a tester: it tells where, not how much
+    {"odds.heard_failed", "t"},        // with the air of such a tester: it tells where, not how much
     // What was read or heard tells nothing of how much leaks: no verdict.
     {"odds.level_unknown", "c"},   // one cylinder read, and nothing says how high it should read
     {"odds.alike_only", "c"},      // the same of several that read alike

@@ -287,9 +287,7 @@ private:
             const auto failed =
                 tester ? findings::fails_at(*tester, reading->taken_at, reference_) : std::nullopt;
             if (!failed) return false;
-            auto said = say("odds.tester_failed", tester->name, findings::word_of(*failed));
-            if (std::ranges::find(out_.reasons, said) == out_.reasons.end())
-                out_.reasons.push_back(std::move(said));
+            place_among(out_.reasons, say("odds.tester_failed", tester->name, findings::word_of(*failed)));
             cylinder.left_out = true;
             left_out = tester;
             return true;
@@ -428,7 +426,7 @@ private:
             cylinder.exits.push_back(with_air(std::move(exit), failed));
         }
         if (failed && !cylinder.exits.empty())
-            cylinder.reasons.push_back(say("odds.heard_failed", cylinder.number));
+            place_among(out_.reasons, say("odds.heard_failed", failed->name));
         const auto could_hear = [&](Exit exit, std::optional<int> neighbour, ListenedBy by) {
             if (std::ranges::find(heard_at, std::pair(exit, neighbour)) != heard_at.end()) return;
             ExitEvidence next{exit, neighbour, Loudness::nothing, by,

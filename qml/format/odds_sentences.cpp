@@ -75,8 +75,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "take "
         "another, and read again."),
     SAY("odds.heard_failed",
-        "What was heard at cylinder %1 was heard with the air of a tester that failed its check: it says "
-        "where air comes out, not how much."),
+        "\"%1\" failed its check: what was heard with its air tells the odds where air comes out, not how "
+        "much."),
     SAY("odds.level_unknown",
         "Here the odds can only compare cylinders, and there is no other to hold cylinder %1 against: its "
         "reading tells them nothing of a leak. A leak-down test tells."),
