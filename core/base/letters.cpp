@@ -73,9 +73,9 @@ bool take_syllable_apart(char32_t letter, std::u32string& out) {
     constexpr char32_t first = 0xac00, leads = 0x1100, vowels = 0x1161, tails = 0x11a7;
     if (letter < first || letter > 0xd7a3) return false;
     const char32_t index = letter - first;
-    out += leads + index / 588;
-    out += vowels + index % 588 / 28;
-    if (index % 28 != 0) out += tails + index % 28;
+    out += static_cast<char32_t>(leads + index / 588);
+    out += static_cast<char32_t>(vowels + index % 588 / 28);
+    if (index % 28 != 0) out += static_cast<char32_t>(tails + index % 28);
     return true;
 }
 

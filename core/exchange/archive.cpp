@@ -168,7 +168,7 @@ Status Archive::read(const Entry& entry, const Sink& sink) const {
     const std::unique_ptr<zip_file_t, int (*)(zip_file_t*)> file(zip_fopen_index(zip_.get(), entry.index, 0),
                                                                  &zip_fclose);
     if (!file) return damaged();
-    std::array<char, 65536> buffer;
+    std::array<char, 65536> buffer{};
     std::uint64_t seen = 0;
     for (;;) {
         const auto count = zip_fread(file.get(), buffer.data(), buffer.size());

@@ -200,7 +200,7 @@ Status BackupReader::check_sum(const std::string& path, const Entry& entry, cons
         return fail("bag.unlisted_file", "\"{}\" stands in the file and not in {}: someone added it.", path,
                     "manifest-sha256.txt");
     Sha256 sum;
-    const auto read = archive_->read(entry, [&](std::string_view piece) -> Status {
+    auto read = archive_->read(entry, [&](std::string_view piece) -> Status {
         sum.add(piece);
         return go_on() ? Status{} : stopped();
     });

@@ -156,7 +156,7 @@ Result<BagInfo> parse_bag_info(std::string_view text) {
 std::string bag_info_text(const BagInfo& info) {
     std::string out;
     for (const auto& [label, value] : info)
-        out += label + ": " + value + '\n';
+        out.append(label).append(": ").append(value).append("\n");
     return out;
 }
 

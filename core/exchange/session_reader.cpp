@@ -215,10 +215,9 @@ private:
             else if (found == texts_.end())
                 problem("bag.missing_file",
                         "\"{}\" is missing from the file. Ask the sender to send it again.", line.path);
-            else if (name == "tagmanifest-sha256.txt" && tags_.insert(line.path).second &&
-                     sha256_hex(found->second) != line.checksum)
-                wrong_sum(line.path);
-            else if (name == "tagmanifest-sha512.txt" && sha512_hex(found->second) != line.checksum)
+            else if ((name == "tagmanifest-sha256.txt" && tags_.insert(line.path).second &&
+                      sha256_hex(found->second) != line.checksum) ||
+                     (name == "tagmanifest-sha512.txt" && sha512_hex(found->second) != line.checksum))
                 wrong_sum(line.path);
         }
     }
@@ -258,7 +257,7 @@ private:
         Sha256 sum;
         Sha512 long_sum;
         const auto long_told = long_sums_.find(path);
-        const auto unpacked = archive_.read(entry, [&](std::string_view piece) -> Status {
+        auto unpacked = archive_.read(entry, [&](std::string_view piece) -> Status {
             sum.add(piece);
             if (long_told != long_sums_.end()) long_sum.add(piece);
             if (is_session) session_ += piece;

@@ -28,7 +28,7 @@ std::string hex_of(const std::array<unsigned char, N>& bytes) {
 /// Exactly N bytes in lower-case hex.
 template <std::size_t N>
 std::optional<std::array<unsigned char, N>> bytes_of(std::string_view hex) {
-    std::array<unsigned char, N> out;
+    std::array<unsigned char, N> out{};
     std::size_t length = 0;
     if (hex.size() != 2 * N || hex.find_first_not_of("0123456789abcdef") != std::string_view::npos ||
         sodium_hex2bin(out.data(), N, hex.data(), hex.size(), nullptr, &length, nullptr) != 0 || length != N)
@@ -44,7 +44,7 @@ std::string text_in(const nlohmann::json& object, const char* name) {
 }  // namespace
 
 SigningKey::SigningKey(const std::array<unsigned char, 32>& seed) {
-    std::array<unsigned char, crypto_sign_PUBLICKEYBYTES> key;
+    std::array<unsigned char, crypto_sign_PUBLICKEYBYTES> key{};
     crypto_sign_seed_keypair(key.data(), secret_.data(), seed.data());
     public_key_ = hex_of(key);
 }
@@ -53,7 +53,7 @@ Result<SigningKey> SigningKey::open_or_make(const fs::path& file) {
     if (sodium_init() < 0)
         return fail("signature.no_library", "Nothing can be signed: the library for it did not start.");
     std::error_code error;
-    std::array<unsigned char, 32> seed;
+    std::array<unsigned char, 32> seed{};
     if (!fs::exists(file, error)) {
         randombytes_buf(seed.data(), seed.size());
         if (auto written = write_atomically(file, hex_of(seed) + '\n'); !written)
@@ -73,7 +73,7 @@ Result<SigningKey> SigningKey::open_or_make(const fs::path& file) {
 }
 
 std::string SigningKey::sign(std::string_view tag_manifest) const {
-    std::array<unsigned char, crypto_sign_BYTES> signature;
+    std::array<unsigned char, crypto_sign_BYTES> signature{};
     crypto_sign_detached(signature.data(), nullptr,
                          reinterpret_cast<const unsigned char*>(tag_manifest.data()), tag_manifest.size(),
                          secret_.data());

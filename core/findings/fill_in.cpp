@@ -21,7 +21,8 @@ std::string fill_in(std::string_view given, std::string_view own, const std::str
             there[key] = value;
             filled.push_back({file, key});
         }
-    for (const auto& [key, id] : lists) {
+    for (const WholeList& list : lists) {
+        const auto &key = list.key, &id = list.id;  // a lambda of clang 14 takes no structured binding
         if (!there.contains(key) || !there[key].is_array()) continue;
         for (const json& entry : whole.at(key)) {
             const bool known = std::ranges::any_of(there[key], [&](const json& one) {

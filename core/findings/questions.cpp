@@ -76,7 +76,7 @@ void ask_neighbours(const Case& at, CylinderFindings& cylinder) {
     }
 }
 
-/// Lowest and highest of a test's repeats.
+/// Lowest and highest of a test's repeats, at least one of which is the visit's.
 std::pair<Figure, Figure> span(const Case& at, const std::vector<ReadingId>& readings,
                                std::optional<TypedPressure> Reading::*field) {
     const Reading *low = nullptr, *high = nullptr;
@@ -85,7 +85,8 @@ std::pair<Figure, Figure> span(const Case& at, const std::vector<ReadingId>& rea
         if (!low || (reading.*field)->si() < (low->*field)->si()) low = &reading;
         if (!high || (reading.*field)->si() > (high->*field)->si()) high = &reading;
     }
-    return {figure_of(*(low->*field)), figure_of(*(high->*field))};
+    return low ? std::pair{figure_of(*(low->*field)), figure_of(*(high->*field))}
+               : std::pair<Figure, Figure>{};
 }
 
 }  // namespace

@@ -16,12 +16,12 @@ namespace {
 
 /// One cylinder's reading, put right where something stood in its way.
 struct Level {
-    int cylinder;
-    double pa;
-    double raw_pa;       ///< as the gauge showed it
-    double factor;       ///< pa over it
-    double scatter_u95;  ///< of pa
-    double right_u95;    ///< what putting it right brings
+    int cylinder = 0;
+    double pa = 0.0;
+    double raw_pa = 0.0;       ///< as the gauge showed it
+    double factor = 1.0;       ///< pa over it
+    double scatter_u95 = 0.0;  ///< of pa
+    double right_u95 = 0.0;    ///< what putting it right brings
     const Tester* tester = nullptr;
 };
 

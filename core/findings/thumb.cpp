@@ -159,7 +159,8 @@ std::vector<Joint> leaking_joints(const Case& at, const std::vector<CylinderFind
     const auto low = [](const CylinderFindings& cylinder) {
         return dry_counts(cylinder) && cylinder.dry->state == State::fault;
     };
-    for (const auto& [a, b] : neighbours(at.engine)) {
+    for (const auto& pair : neighbours(at.engine)) {
+        const auto a = pair.first, b = pair.second;  // a lambda of clang 14 takes no structured binding
         const auto first = find(a);
         const auto second = find(b);
         if (first == cylinders.end() || second == cylinders.end() || !low(*first) || !low(*second)) continue;
