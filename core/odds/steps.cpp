@@ -116,7 +116,8 @@ void add_what_does_not_fit(std::vector<findings::NextStep>& steps, const WhereIt
     }
 }
 
-/// Where the steps begin with a test of one cylinder, another one that tells more comes before it.
+/// Where the steps begin with a test of one cylinder, another one that tells more comes before it; what is to
+/// be done again stays in front.
 void put_most_telling_first(std::vector<findings::NextStep>& steps, const findings::Findings& rules,
                             const WhereItLeaks& leaks, const findings::Reference& reference) {
     using findings::Action;
@@ -128,22 +129,25 @@ void put_most_telling_first(std::vector<findings::NextStep>& steps, const findin
     };
     if (steps.empty() || !state(steps.front())) return;
     const auto worst = state(steps.front());
+    // What is to be done again is no choice: no verdict comes before it.
+    const auto open = std::ranges::find_if(
+        steps, [](const findings::NextStep& step) { return step.reason.code != "next.again"; });
     // The first of those that tell something, the most telling, that is open to choice.
     for (const NextTest& test : leaks.next_tests) {
         const auto worth = worth_of(test, reference);
         if (!worth) break;
-        const auto listed = std::ranges::find_if(steps, [&](const findings::NextStep& step) {
+        const auto listed = std::find_if(open, steps.end(), [&](const findings::NextStep& step) {
             return step.action == test.test && step.cylinder == test.cylinder && state(step) == worst;
         });
         if (listed != steps.end()) {
-            std::rotate(steps.begin(), listed, listed + 1);
+            std::rotate(open, listed, listed + 1);
             break;
         }
         const bool spares_oil = std::ranges::any_of(steps, [&](const findings::NextStep& step) {
             return step.action == Action::wet && step.cylinder == test.cylinder && state(step) == worst;
         });
         if (!spares_oil || test.test == Action::wet) continue;
-        steps.insert(steps.begin(), {test.test, test.cylinder, *would_tell(test, reference)});
+        steps.insert(open, {test.test, test.cylinder, *would_tell(test, reference)});
         break;
     }
 }

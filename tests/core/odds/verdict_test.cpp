@@ -247,6 +247,36 @@ TEST(Verdict, TheMostTellingOfSeveralTestsComesFirst) {
     EXPECT_EQ(steps_by_worth(rules, leaks, reference).front().action, Action::wet);
 }
 
+// The sentence says that no verdict comes before it: then no other test does either.
+TEST(Verdict, WhatIsToBeDoneAgainStaysInFrontOfWhatTellsMore) {
+    using findings::Action;
+    const auto reference = *findings::built_in_reference();
+    findings::Findings rules;
+    rules.cylinders.resize(2);
+    for (int i = 0; i < 2; ++i) {
+        rules.cylinders[static_cast<std::size_t>(i)].number = i + 1;
+        rules.cylinders[static_cast<std::size_t>(i)].state = findings::State::borderline;
+    }
+    WhereItLeaks leaks;
+    const double much = reference.assumed("tells-much") + 0.1;
+    leaks.next_tests = {{Action::leak_down, 1, much + 0.1}, {Action::leak_down, 2, much}};
+    const auto again = say("next.again", 1, findings::word_of(TestKind::wet));
+    rules.next = {{Action::wet, 1, again}};
+    auto steps = steps_by_worth(rules, leaks, reference);
+    ASSERT_EQ(steps.size(), 2U);
+    EXPECT_EQ(steps[0].reason, again);
+    EXPECT_EQ(steps[1].action, Action::leak_down);
+    // Those behind it are in the order of what they tell.
+    leaks.next_tests = {{Action::leak_down, 2, much}, {Action::dry, 2, 0.5 * much}};
+    rules.next = {{Action::wet, 1, again},
+                  {Action::dry, 2, say("next.dry", 2)},
+                  {Action::leak_down, 2, say("next.leak_down_low", 2)}};
+    steps = steps_by_worth(rules, leaks, reference);
+    ASSERT_EQ(steps.size(), 3U);
+    EXPECT_EQ(steps[0].reason, again);
+    EXPECT_EQ(steps[1].action, Action::leak_down);
+}
+
 TEST(Verdict, NothingIsOutstandingOnlyWhereNoTestWouldTellSomething) {
     using findings::Action;
     const auto reference = *findings::built_in_reference();
