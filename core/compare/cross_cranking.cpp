@@ -120,11 +120,11 @@ private:
 
     void heat() {
         const WayStep step = way_.heat();
-        if (then().heat == now().heat) return;
         if (!step.noted) {
-            say_why(out_, to_, Treatment::not_noted, "compare.heat_unknown");
+            if (!one_visit()) say_why(out_, to_, Treatment::not_noted, "compare.heat_unknown");
             return;
         }
+        if (then().heat == now().heat) return;
         const auto was = findings::word_of(then().heat);
         const auto is = findings::word_of(now().heat);
         if (step.prevents) {
@@ -142,9 +142,18 @@ private:
             say_why(out_, to_, Treatment::prevents, "compare.throttle");
             return;
         }
-        if (!throttle.noted) say_why(out_, to_, Treatment::not_noted, "compare.throttle_unknown");
+        if (!throttle.noted || (throttle_never_noted() && !one_visit()))
+            say_why(out_, to_, Treatment::not_noted, "compare.throttle_unknown");
         const WayStep induction = way_.induction();
         if (induction.allowed > 0.0) allow("induction", "compare.induction", induction.allowed);
+    }
+
+    /// Neither visit tells: it may have been open at one and shut at the other.
+    [[nodiscard]] bool throttle_never_noted() const {
+        const auto unknown = [](const Conditions& at) {
+            return at.induction != Induction::off && at.throttle == Throttle::unknown;
+        };
+        return from_.at->engine.fuel != Fuel::diesel && unknown(then()) && unknown(now());
     }
 
     void speed() {

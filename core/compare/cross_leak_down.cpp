@@ -94,15 +94,13 @@ void cross_leak_down(const Measured& from, const Measured& to, Crossed& out) {
     testers(from, to, out);
     const EngineHeat was = from.session().conditions.heat;
     const EngineHeat is = to.session().conditions.heat;
-    if (was != is) {
-        if (was == EngineHeat::unknown || is == EngineHeat::unknown) {
-            say_why(out, to, Treatment::not_noted, "compare.heat_unknown");
-        } else {
-            const double doubt = from.at->reference.assumed("leak-heat-doubt");
-            out.value.by_source("heat " + from.session().id.text(), doubt * out.value.value);
-            say_why(out, to, Treatment::allowed, "compare.heat_leak",
-                    findings::figure(Dimension::share, doubt));
-        }
+    if (was == EngineHeat::unknown || is == EngineHeat::unknown) {
+        // Neither visit may tell; within one it was the same engine.
+        if (&from.at->visit != &to.at->visit) say_why(out, to, Treatment::not_noted, "compare.heat_unknown");
+    } else if (was != is) {
+        const double doubt = from.at->reference.assumed("leak-heat-doubt");
+        out.value.by_source("heat " + from.session().id.text(), doubt * out.value.value);
+        say_why(out, to, Treatment::allowed, "compare.heat_leak", findings::figure(Dimension::share, doubt));
     }
     using findings::OnRings;
     const OnRings then = findings::oil_on_rings(from.at->visit, from.newest());

@@ -69,12 +69,22 @@ INSTANTIATE_TEST_SUITE_P(
                      [](Years& of) { later(of).throttle = Throttle::closed; }},
         Circumstance{"compare.throttle_unknown", Treatment::not_noted,
                      [](Years& of) { later(of).throttle = Throttle::unknown; }},
+        Circumstance{"compare.throttle_unknown", Treatment::not_noted,
+                     [](Years& of) {
+                         earlier(of).throttle = Throttle::unknown;
+                         later(of).throttle = Throttle::unknown;
+                     }},
         Circumstance{"compare.induction", Treatment::allowed,
                      [](Years& of) { later(of).induction = Induction::off; }},
         Circumstance{"compare.heat", Treatment::corrected,
                      [](Years& of) { later(of).heat = EngineHeat::cold; }},
         Circumstance{"compare.heat_unknown", Treatment::not_noted,
                      [](Years& of) { later(of).heat = EngineHeat::unknown; }},
+        Circumstance{"compare.heat_unknown", Treatment::not_noted,
+                     [](Years& of) {
+                         earlier(of).heat = EngineHeat::unknown;
+                         later(of).heat = EngineHeat::unknown;
+                     }},
         Circumstance{"compare.speed", Treatment::corrected,
                      [](Years& of) { later(of).cranking_speed = Years::of<RotationTag>("150rpm"); }},
         Circumstance{"compare.speed_unknown", Treatment::not_noted,
@@ -126,6 +136,18 @@ INSTANTIATE_TEST_SUITE_P(
                          other.hose_volume.reset();
                          of.dossier.visits[1].session.compression_gauge = other.id;
                      }}));
+
+TEST(CircumstancesOf, LeakDownOfAnEngineNobodyCalledWarmOrColdAreTakenAsAlike) {
+    Years years = leak_twice("70psi", "75psi");
+    EXPECT_EQ(reason(years.compare().reasons, "compare.heat_unknown"), nullptr);
+    for (Visit& visit : years.dossier.visits)
+        visit.session.conditions.heat = EngineHeat::unknown;
+    const Comparison found = years.compare();
+    const Reason* said = reason(found.reasons, "compare.heat_unknown");
+    ASSERT_NE(said, nullptr);
+    EXPECT_EQ(said->treatment, Treatment::not_noted);
+    EXPECT_TRUE(found.comparable());
+}
 
 TEST(CircumstancesOf, OilBeforeLeakDownAndWrongTdcPrevent) {
     Years years = leak_twice("50psi", "70psi");
