@@ -258,6 +258,13 @@ FocusScope {
         when: side.item
     }
 
+    Binding {
+        target: side.item
+        property: "openPlace"
+        value: shell.places.filter(place => place.args?.engineId || place.args?.sessionId).pop() ?? null
+        when: side.item
+    }
+
     Connections {
         target: side.item
         ignoreUnknownSignals: true

@@ -23,12 +23,15 @@ Pressable {
     readonly property string stateWord: boreEarlier ? qsTr("%1, from an earlier visit").arg(States.word(boreState)) : States.word(boreState)
     readonly property string paleWord: Array.from(bores).some(bore => bore.earlier ?? false) ? qsTr("some cylinders as an earlier visit left them") : ""
     property bool drawn: true
+    // Its pages stand beside the list.
+    property bool selected: false
 
     signal tagged(string tag)
 
     targetKind: "primary"
-    fill: Theme.panel
-    outlineColor: Theme.hairline
+    fill: selected ? Theme.chosen : Theme.panel
+    outlineColor: selected ? Theme.info : Theme.hairline
+    Accessible.selected: selected
     padding: 14
     horizontalPadding: 14
     text: drawn ? States.sentence([name, last, retest, boreLine === "" ? stateWord : boreLine, paleWord, ...Array.from(tags)]) : name

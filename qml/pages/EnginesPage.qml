@@ -16,6 +16,9 @@ AppPage {
     readonly property bool empty: engines.total === 0
     // Another page stands beside the list and has the amber action.
     property bool beside: false
+    // Where it lies: {name, args}, args with a session or an engine; null where it is about none.
+    property var openPlace: null
+    readonly property string openEngine: openPlace?.args.engineId ?? (openPlace ? engines.engineOf(openPlace.args.sessionId) : "")
     // A session of today is gone on with; a second one on a day is the exception, and begins on its engine's card.
     readonly property var today: engines.goOn
     readonly property bool goesOn: today.sessionId !== undefined
@@ -156,6 +159,7 @@ AppPage {
 
             objectName: "engine_" + engineId
             drawn: page.drawn
+            selected: engineId === page.openEngine
             width: ListView.view.width
             // One that waits to be used again is not drawn, and must not be read out either.
             ListView.onPooled: visible = false

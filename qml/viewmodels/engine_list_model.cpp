@@ -256,6 +256,12 @@ QString EngineListModel::onlySession() const {
     return QString::fromStdString(engines_.front().last_session->text());
 }
 
+QString EngineListModel::engineOf(const QString& sessionId) const {
+    const auto session = SessionId::parse(sessionId.toStdString());
+    const auto engine = session && app_ ? app_->desk().engine_of(*session) : std::nullopt;
+    return engine ? QString::fromStdString(engine->text()) : QString();
+}
+
 QString EngineListModel::onlyEngine() const {
     return engines_.size() == 1 ? QString::fromStdString(engines_.front().id.text()) : QString();
 }

@@ -71,6 +71,8 @@ public:
     Q_INVOKABLE [[nodiscard]] QString searchForTag(const QString& tag) const {
         return EngineSearch::for_tag(tag);
     }
+    /// Whose session it is; empty when there is no such session.
+    Q_INVOKABLE [[nodiscard]] QString engineOf(const QString& sessionId) const;
     /// The only engine's id when there is just one, else empty.
     Q_INVOKABLE QString onlyEngine() const;
     /// The last session of the only engine; empty when there is none or there are several engines.

@@ -91,6 +91,33 @@ private slots:
         QCOMPARE(phone.page(), QStringLiteral("EngineCard"));
     }
 
+    void the_list_beside_marks_whose_pages_are_open() {
+        Phone phone({1280, 800});
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        auto& thumb = phone.thumb();
+        fill(phone, {"Mower"}, {"Saw"});
+        Stock stock(phone.desk());
+        const auto mower = phone.desk().engines().back().id;
+        const auto saw = phone.desk().engines().front().id;
+        const auto marked = [&](EngineId id) {
+            auto* tile = thumb.find(QStringLiteral("engine_") + QString::fromStdString(id.text()));
+            auto* spoken = tile ? QAccessible::queryAccessibleInterface(tile) : nullptr;
+            return spoken && spoken->state().selected;
+        };
+        QVERIFY(!marked(mower) && !marked(saw));
+        phone.go(QStringLiteral("EngineCard"), {{"engineId", QString::fromStdString(saw.text())}});
+        QTRY_VERIFY(marked(saw) && !marked(mower));
+        const auto session = stock.session(mower, "As found");
+        phone.home();
+        QTRY_VERIFY(!marked(saw));
+        phone.go(QStringLiteral("Session"), {{"sessionId", QString::fromStdString(session.text())}});
+        QTRY_VERIFY(marked(mower) && !marked(saw));
+        // What is about no engine leaves the mark where it was come from.
+        phone.go(QStringLiteral("HowTo"), {});
+        DO(phone.arrives(QStringLiteral("HowTo")));
+        QVERIFY(marked(mower));
+    }
+
     void a_tag_is_reached_by_keys_and_spoken() {
         Phone phone({412, 915});
         QVERIFY2(phone.on(), qPrintable(phone.why()));
