@@ -18,7 +18,7 @@
 #include "core/odds/levels.h"
 #include "core/odds/repeats.h"
 #include "core/odds/states.h"
-#include "core/physics/leakdown.h"
+#include "core/odds/testers_used.h"
 
 namespace lapwing::odds {
 namespace {
@@ -39,6 +39,7 @@ public:
           engine_(dossier.engine),
           at_(findings::case_of(dossier, visit, reference, {tag})),
           whole_(dossier.engine),
+          testers_(at_, whole_, assumptions, out_),
           sources_{engine_, reference, assumptions, out_} {}
 
     Evidence run() {
@@ -68,7 +69,7 @@ private:
         newest_ = newest_cranking(at_);
         const Tester* gauge =
             findings::tester_of(at_, TestKind::dry, newest_ ? newest_->tester : std::nullopt);
-        gauge_place(gauge);
+        testers_.gauge(gauge);
         Engine& whole = whole_;
         std::vector<findings::Arg> missing;
         for (const auto& [there, what] :
@@ -128,18 +129,6 @@ private:
         oil_usual_m3_ = inputs_.oil_m3;
         out_.cranking = range;
         out_.hoses = {range.middle.tester};
-    }
-
-    /// The place of what a reading was taken through. What the cranking model can't have counts as the first.
-    std::size_t hose_place(const Tester* gauge, const std::string& adapter) {
-        auto with = out_.cranking->middle;
-        with.tester = findings::cranking_case(
-                          findings::model_inputs(whole_, visit_.session, reference_, gauge, adapter))
-                          .tester;
-        auto known = std::ranges::find(out_.hoses, with.tester);
-        if (known == out_.hoses.end() && !physics::check(with)) return 0;
-        if (known == out_.hoses.end()) known = out_.hoses.insert(known, with.tester);
-        return static_cast<std::size_t>(known - out_.hoses.begin());
     }
 
     /// More oil than a share of the smallest chamber that the doubts allow is not reckoned with: it would
@@ -263,21 +252,6 @@ private:
         return oiled == Oiled::before ? assumptions_.at("oil-before") : 0.0;
     }
 
-    /// The place of what readings share, by the order in which it was met first.
-    template <class What>
-    static std::size_t place_among(std::vector<What>& all, const What& wanted) {
-        auto known = std::ranges::find(all, wanted);
-        if (known == all.end()) known = all.insert(known, wanted);
-        return static_cast<std::size_t>(known - all.begin());
-    }
-
-    /// The place of a gauge, null one that is not known among them.
-    std::size_t gauge_place(const Tester* gauge) {
-        const std::size_t place = place_among(gauges_, gauge);
-        out_.gauges = gauges_.size();
-        return place;
-    }
-
     /// How far off a tester is that failed its check nobody knows. The last of those whose readings went.
     const Tester* leave_out_failed(const Case& state, TestKind test, std::vector<const Reading*>& readings,
                                    CylinderEvidence& cylinder) {
@@ -305,9 +279,9 @@ private:
         const double final_pa = mean(readings, &Reading::final);
         const double step_pa = coarsest(readings, &Reading::final);
         CrankEvidence out = crank_evidence(tester, final_pa, step_pa, reference_);
-        out.gauge = gauge_place(tester);
+        out.gauge = testers_.gauge(tester);
         const auto through = [&](const Reading* reading) {
-            return hose_place(findings::tester_of(state, test, reading->tester), reading->adapter);
+            return testers_.hose(findings::tester_of(state, test, reading->tester), reading->adapter);
         };
         out.hose = through(&last);
         out.other_hoses = other_shares(readings, out.hose, through);
@@ -331,26 +305,6 @@ private:
     }
 
     // Leak-down.
-
-    /// `failed`: nobody knows how much air the tester let through.
-    std::size_t curve(double set_pa, const Tester* tester, bool failed = false) {
-        LeakCurve wanted;
-        wanted.tester = place_among(leak_testers_, {tester, failed});
-        if (wanted.tester == out_.leak_testers.size())
-            out_.leak_testers.push_back(
-                failed ? LeakTester{.air_doubt = assumptions_.at("listen-failed")}
-                       : LeakTester{.restrictor_doubt = 0.5 * std::log(findings::restrictor_reach(
-                                                                  findings::restrictor_doubt(at_, tester)))});
-        wanted.set_pa = set_pa;
-        wanted.ambient_pa = at_.site.ambient_pa;
-        const double diameter = tester && tester->restrictor
-                                    ? tester->restrictor->si()
-                                    : findings::usual_restrictor_m(at_.engine, reference_);
-        const double cd = tester && tester->restrictor_cd ? tester->restrictor_cd->si()
-                                                          : reference_.assumed("restrictor-cd");
-        wanted.restrictor_m2 = cd * physics::circle_area_m2(diameter);
-        return place_among(out_.curves, wanted);
-    }
 
     /// The tester that failed its check where nothing that was read of this cylinder's air counts any more.
     const Tester* add_leaks(const Case& state, CylinderEvidence& cylinder) {
@@ -383,7 +337,7 @@ private:
             const double usual = std::hypot(leak.noise_pa, 0.5 * assumptions_.at("leak-repeat") * set_pa);
             leak.noise_pa = std::hypot(leak.noise_pa, further_apart(group, &Reading::held, usual));
             leak.seal = seal_of(group.back()->oiled);
-            leak.curve = curve(set_pa, tester);
+            leak.curve = testers_.curve(set_pa, tester);
             cylinder.leaks.push_back(leak);
         }
         return failed;
@@ -400,9 +354,9 @@ private:
                 findings::fails_at(*tester, note->at, reference_))
                 failed = tester;
         const auto with_air = [&](ExitEvidence exit, const Tester* off) {
-            exit.curve = cylinder.leaks.empty()
-                             ? curve(assumptions_.at("listen-set"), off ? off : tester, off != nullptr)
-                             : cylinder.leaks.back().curve;
+            exit.curve = cylinder.leaks.empty() ? testers_.curve(assumptions_.at("listen-set"),
+                                                                 off ? off : tester, off != nullptr)
+                                                : cylinder.leaks.back().curve;
             exit.seal = cylinder.leaks.empty() ? 0.0 : cylinder.leaks.back().seal;
             return exit;
         };
@@ -454,15 +408,15 @@ private:
         out_.crank_like =
             crank_evidence(gauge, high > 0.0 ? high : assumptions_.at("reading-usual"), step_pa, reference_);
         if (out_.cranking) {
-            out_.crank_like.gauge = gauge_place(gauge);
-            out_.crank_like.hose = hose_place(gauge, newest_ ? newest_->adapter : std::string());
+            out_.crank_like.gauge = testers_.gauge(gauge);
+            out_.crank_like.hose = testers_.hose(gauge, newest_ ? newest_->adapter : std::string());
             out_.crank_like.oil_put_in_m3 = oil_that_fits(oil_usual_m3_);
         }
         const Tester* tester = findings::tester_of(at_, TestKind::leak_down, {});
         const double set =
             tester && tester->set_pressure ? tester->set_pressure->si() : assumptions_.at("listen-set");
         out_.leak_like = leak_evidence(tester, set, assumptions_.at("held-usual") * set, step_pa, reference_);
-        out_.leak_like.curve = curve(set, tester);
+        out_.leak_like.curve = testers_.curve(set, tester);
         if (out_.cranking && engine_.fuel == Fuel::petrol)
             out_.cranking->largest_oil_m3 =
                 std::max(out_.cranking->largest_oil_m3, out_.crank_like.oil_put_in_m3);
@@ -476,11 +430,10 @@ private:
     const Case at_;
     const Reading* newest_ = nullptr;  ///< cranking reading
     Engine whole_;                     ///< what the card lacks guessed
-    std::vector<const Tester*> gauges_;
-    std::vector<std::pair<const Tester*, bool>> leak_testers_;  ///< whether it failed its check
     findings::ModelInputs inputs_;
     double oil_usual_m3_ = 0.0;
     Evidence out_;
+    TestersUsed testers_;
     const SourceContext sources_;
 };
 

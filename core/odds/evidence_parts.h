@@ -3,6 +3,9 @@
 
 #pragma once
 
+#include <algorithm>
+#include <vector>
+
 #include "core/findings/case.h"
 #include "core/odds/evidence.h"
 
@@ -20,6 +23,14 @@ CrankEvidence crank_evidence(const Tester* tester, double final_pa, double step_
 /// A held pressure on a leak-down tester (null: not known) with its errors.
 LeakEvidence leak_evidence(const Tester* tester, double set_pa, double held_pa, double step_pa,
                            const findings::Reference& reference);
+
+/// The place of one among others; where it is not yet, it becomes the last.
+template <class What>
+std::size_t place_among(std::vector<What>& all, const What& wanted) {
+    auto known = std::ranges::find(all, wanted);
+    if (known == all.end()) known = all.insert(known, wanted);
+    return static_cast<std::size_t>(known - all.begin());
+}
 
 struct SourceContext {
     const Engine& engine;

@@ -28,6 +28,8 @@ AppPage {
     // Big keys take the room of rail and fields on a small screen, as large text does.
     readonly property bool crowded: (tight || lying) && Theme.textScale > 1.3 || tight && Theme.bigKeys
     // The figure and what stands beside it, that the keys leave alone.
+    // Large text: the fields that are typed into need the lines that would say what the session says, too.
+    readonly property bool large: !lying && Theme.textScale > 1.5
     readonly property real figureRoom: crowded ? Math.max(Theme.readoutFloor * 1.15, 42 * Theme.textScale) : Theme.readoutFloor * 1.06
     readonly property bool ownUndo: true
     readonly property bool keepsAwake: true
@@ -66,7 +68,7 @@ AppPage {
     }
 
     title: heading
-    subtitle: keyed.lastKept !== "" ? keyed.lastKept : tight || crowded ? "" : about
+    subtitle: keyed.lastKept !== "" ? keyed.lastKept : tight || crowded || large ? "" : about
     // On a small screen the fields under it must not move with every reading that is kept.
     headLines: lying ? 2 : tight ? 1 : 4
     focus: true
