@@ -18386,12 +18386,16 @@
         <translation>In den Plan übernommen: %1</translation>
     </message>
     <message>
-        <source>Line of the plan changed</source>
-        <translation>Posten im Plan geändert</translation>
+        <source>Ticked as done</source>
+        <translation>Als erledigt abgehakt</translation>
     </message>
     <message>
-        <source>Tick changed</source>
-        <translation>Haken geändert</translation>
+        <source>No longer ticked</source>
+        <translation>Nicht mehr abgehakt</translation>
+    </message>
+    <message>
+        <source>Line of the plan changed</source>
+        <translation>Posten im Plan geändert</translation>
     </message>
     <message>
         <source>Order of work changed</source>

@@ -18386,12 +18386,16 @@
         <translation>Pasado al plan: %1</translation>
     </message>
     <message>
-        <source>Line of the plan changed</source>
-        <translation>Línea del plan cambiada</translation>
+        <source>Ticked as done</source>
+        <translation>Marcado como hecho</translation>
     </message>
     <message>
-        <source>Tick changed</source>
-        <translation>Marca cambiada</translation>
+        <source>No longer ticked</source>
+        <translation>Ya no está marcado</translation>
+    </message>
+    <message>
+        <source>Line of the plan changed</source>
+        <translation>Línea del plan cambiada</translation>
     </message>
     <message>
         <source>Order of work changed</source>

@@ -169,13 +169,17 @@ void Chain::share_out_effort() {
 }
 
 void Chain::sweep() {
-    const auto worth = [&](double effort) { return effort >= 1.0 || uniform() < effort; };
+    // An effort of 1.3 is one move for sure and another in three cases of ten.
+    const auto spend = [&](double effort, const auto& move) {
+        while (effort > 0.0) {
+            if (effort >= 1.0 || uniform() < effort) move();
+            effort -= 1.0;
+        }
+    };
     for (std::size_t c = 0; c < cylinder_log_.size(); ++c)
-        for (double effort = cylinder_effort_[c]; effort > 0.0; effort -= 1.0)
-            if (worth(effort)) move_cylinder(c);
+        spend(cylinder_effort_[c], [&] { move_cylinder(c); });
     for (std::size_t j = 0; j < model_.joints().size(); ++j)
-        for (double effort = joint_effort_[j]; effort > 0.0; effort -= 1.0)
-            if (worth(effort)) move_joint(j);
+        spend(joint_effort_[j], [&] { move_joint(j); });
     move_shared();
 }
 

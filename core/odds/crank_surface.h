@@ -4,6 +4,7 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -78,7 +79,7 @@ public:
             double leak_unit_m2 = 1.0, leak_reach = 1.0, largest_oil_m3 = 0.0, shift_pa = 0.0;
         };
         using Dry = std::array<double, leak_terms>;
-        using Wet = std::array<double, leak_terms * oil_terms>;
+        using Wet = std::array<double, std::size_t{leak_terms} * oil_terms>;
         [[nodiscard]] Dry along_leak(double leak_m2) const;
         /// The polynomials in leak alone that are left for this much oil.
         [[nodiscard]] Dry at_oil(const Wet& of, double oil_m3) const;

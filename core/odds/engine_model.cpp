@@ -80,9 +80,9 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
         cylinders_.push_back(std::move(cylinder));
     }
     const AreaPrior joint = area_prior(at, findings::Path::next_cylinder, evidence.bore_m);
-    for (std::size_t i = 0; i < evidence.joints.size(); ++i) {
+    for (const auto& sides : evidence.joints) {
         joints_.push_back(add_path(joint));
-        for (const std::size_t side : {evidence.joints[i].first, evidence.joints[i].second}) {
+        for (const std::size_t side : {sides.first, sides.second}) {
             cylinders_[side].all.push_back(joints_.back());
             for (State& state : cylinders_[side].earlier)
                 state.all.push_back(joints_.back());

@@ -33,8 +33,8 @@ struct Thinned {
         std::size_t main;
     };
     std::vector<One> all;
-    std::size_t outcomes;
-    double entropy;
+    std::size_t outcomes = 0;
+    double entropy = 0.0;
 };
 
 Thinned thin(const EngineModel& model, const Draws& draws, std::size_t cylinder) {

@@ -11,16 +11,9 @@
 
 /// What is worth doing next once the odds are known: the rules' steps, and what the odds add to them.
 namespace lapwing::odds {
-namespace {
 
 using findings::Message;
 using findings::say;
-
-bool says(const std::vector<Message>& messages, std::string_view code) {
-    return std::ranges::find(messages, code, &Message::code) != messages.end();
-}
-
-}  // namespace
 
 std::optional<Message> worth_of(const NextTest& test, const findings::Reference& reference) {
     for (const auto& [least, code] :

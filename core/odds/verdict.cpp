@@ -15,10 +15,6 @@ namespace {
 using findings::Message;
 using findings::say;
 
-bool says(const std::vector<Message>& messages, std::string_view code) {
-    return std::ranges::find(messages, code, &Message::code) != messages.end();
-}
-
 bool clearance_first(const CylinderOdds& cylinder) {
     return cylinder.main && std::ranges::any_of(cylinder.reasons, [&](const Message& reason) {
                return reason.code == "odds.clearance_first" && reason.args.size() == 2 &&
@@ -75,6 +71,10 @@ Message likeliest_of(const CylinderOdds& cylinder, const findings::Reference& re
 }
 
 }  // namespace
+
+bool says(const std::vector<Message>& messages, std::string_view code) {
+    return std::ranges::find(messages, code, &Message::code) != messages.end();
+}
 
 bool has_verdict(const CylinderOdds& cylinder) {
     return cylinder.measured && !cylinder.unsure;

@@ -3,11 +3,17 @@
 
 #pragma once
 
+#include <string_view>
+#include <vector>
+
 #include "core/odds/assumptions.h"
 #include "core/odds/where_it_leaks.h"
 
 /// What a person is told of the odds, as codes (codes.h): chances are rounded as `shown_percent` has it.
 namespace lapwing::odds {
+
+/// Whether a message of this code is among them.
+bool says(const std::vector<findings::Message>& messages, std::string_view code);
 
 /// Whether there are shares and chances to show: something was measured, and no contradiction, question or
 /// want of samples stands before a verdict.

@@ -95,7 +95,7 @@ tl::unexpected<Error> endless() {
 }
 
 CrankingConstants<double> constants_of(const CrankingCase& of) {
-    CrankingConstants<double> out;
+    CrankingConstants<double> out{};
     out.piston_area = of.crank.piston_area_m2();
     out.bore = of.crank.bore_m;
     out.crank = of.crank.stroke_m / 2.0;
@@ -129,8 +129,8 @@ Result<CrankingReading> crank(const CrankingCase& of, const CrankingAccuracy& ac
     CrankingConstants<double> tight = constants;
     tight.leak_per_rad = 0.0;
     const StrokesLanes<double> dry(tight, accuracy.step_share);
-    CrankingPoint<double> closed;
-    CrankingPoint<double> top;
+    CrankingPoint<double> closed{};
+    CrankingPoint<double> top{};
     closed.place(tight, tight.closing);
     top.place(tight, dry.top_theta());
     reading.polytropic_exponent =

@@ -15,6 +15,9 @@
 /// its angle instead, in which the flow is smooth.
 namespace lapwing::physics {
 
+// The records of the inner loop are written field by field before they are read; none is set twice.
+// NOLINTBEGIN(cppcoreguidelines-pro-type-member-init)
+
 /// How many angles a stroke's shut part is remembered at, and the least distance between two of them.
 inline constexpr std::size_t most_nodes = 400;
 inline constexpr double node_distance_rad = 0.02;
@@ -401,5 +404,7 @@ typename StrokeLanes<R>::Point StrokeLanes<R>::opened_at(const Trace<R>& trace, 
     at.energy = threshold * at.volume * R(1.0 / (lane_air::gamma - 1.0));
     return at;
 }
+
+// NOLINTEND(cppcoreguidelines-pro-type-member-init)
 
 }  // namespace lapwing::physics

@@ -10,6 +10,9 @@
 /// differ from machine to machine.
 namespace lapwing::physics {
 
+// The records of the inner loop are written field by field before they are read; none is set twice.
+// NOLINTBEGIN(cppcoreguidelines-pro-type-member-init)
+
 /// Properties of air, kept with the kernel as plain numbers; gas.h has the same by name.
 namespace lane_air {
 inline constexpr double gamma = 1.4;
@@ -169,5 +172,7 @@ LAPWING_INLINE CrankingRates<R> cranking_rates(const CrankingConstants<R>& of, c
     rate.wall_stiffness = wall_conductance * inverse_heat;
     return rate;
 }
+
+// NOLINTEND(cppcoreguidelines-pro-type-member-init)
 
 }  // namespace lapwing::physics

@@ -80,7 +80,7 @@ Intent tick_plan_line(PlanLineId id, bool done) {
         line->done_at.reset();
         if (done) line->done_at = now.clock.now();
         const std::string option(word(line->option));
-        return put_checked("plan.tick", {option}, std::move(*line));
+        return put_checked("plan.tick", {option, done ? "done" : "open"}, std::move(*line));
     };
 }
 

@@ -14,7 +14,8 @@ namespace lapwing::workflow {
 /// what needs a strip-down, then what is left as it is; among its own kind last. A nil id is filled in.
 Intent add_plan_line(PlanLine line);
 
-/// Ticks a line as done now, or takes the tick away ("plan.tick"; args: option).
+/// Ticks a line as done now, or takes the tick away ("plan.tick"; args: option, "done"
+/// or "open").
 Intent tick_plan_line(PlanLineId id, bool done);
 
 /// Changes places with the line before (up) or after it ("plan.move"; args: option). Refused at either end.

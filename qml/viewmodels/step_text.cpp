@@ -89,8 +89,10 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "note.call") return Steps::tr("Your call is committed");
     if (name == "plan.add")
         return Steps::tr("Taken into the plan: %1").arg(named<PlanOption>(step, 0, format));
-    if (name == "plan.keep") return Steps::tr("Line of the plan changed");
-    if (name == "plan.tick") return Steps::tr("Tick changed");
+    if (name == "plan.tick" && plain(step, 1) == QLatin1String("done")) return Steps::tr("Ticked as done");
+    if (name == "plan.tick" && plain(step, 1) == QLatin1String("open")) return Steps::tr("No longer ticked");
+    // Libraries of before kept of a tick only that it changed.
+    if (name == "plan.keep" || name == "plan.tick") return Steps::tr("Line of the plan changed");
     if (name == "plan.move") return Steps::tr("Order of work changed");
     if (name == "note.remove" || name == "plan.remove") return Steps::tr("Deleted");
     return Steps::tr("Kept");

@@ -4,6 +4,7 @@
 // Who works by keyboard in two panes, looks for an engine among many, or has thick gloves.
 #include <QTest>
 
+#include "core/workflow/sessions.h"
 #include "tests/app/harness/errands.h"
 #include "tests/app/harness/stock.h"
 
@@ -21,6 +22,7 @@ private slots:
     void big_keys_are_bigger_on_a_small_screen();
     void found_and_left_are_in_reach_with_big_keys_data();
     void found_and_left_are_in_reach_with_big_keys();
+    void set_and_held_stand_whole_in_large_text();
     void cautions_of_a_plan_stand_open_once();
 
 private:
@@ -164,6 +166,39 @@ void KeyboardTest::found_and_left_are_in_reach_with_big_keys() {
     const auto kept = errands.visit()->clearances.front();
     QCOMPARE(kept.found->digits(), std::string("0.05"));
     QCOMPARE(kept.left->digits(), std::string("0.12"));
+}
+
+/// The head, which could say engine and tester in three lines there, gives way to them.
+void KeyboardTest::set_and_held_stand_whole_in_large_text() {
+    Phone phone({412, 915});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    phone.devices.appearance.choose({false, 2.0, true});
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    Stock stock(phone.desk());
+    const auto session = stock.session(stock.engine("Harbour twin of the pilot boat", 2), "As found");
+    const auto tester = stock.tester(TesterKind::leak_down, "Two-gauge tester, borrowed", "7");
+    stock.run(workflow::choose_tester(session, workflow::TesterUse::leak_down, tester));
+    nothing_over_pads(phone, session);
+    phone.go(QStringLiteral("Pad"),
+             {{"sessionId", QString::fromStdString(session.text())}, {"test", "leak-down"}});
+    DO(thumb.appears(QStringLiteral("tab_held")));
+    settle(200);
+    for (const char* name : {"tab_set", "tab_held"}) {
+        const QQuickItem* field = thumb.find(QLatin1String(name));
+        DO(field != nullptr);
+        const QQuickItem* room = field->parentItem();
+        while (room && !room->inherits("QQuickFlickable"))
+            room = room->parentItem();
+        QVERIFY(room != nullptr);
+        const QRectF place = room->mapRectFromItem(field, {0, 0, field->width(), field->height()});
+        QVERIFY2(place.top() >= 0 && place.bottom() <= room->height(),
+                 qPrintable(QStringLiteral("%1 stands from %2 to %3 in %4")
+                                .arg(QLatin1String(name))
+                                .arg(place.top())
+                                .arg(place.bottom())
+                                .arg(room->height())));
+    }
 }
 
 void KeyboardTest::cautions_of_a_plan_stand_open_once() {
