@@ -8783,9 +8783,9 @@
         <translation>Zylinder %1, %2 %3: %4, weniger als das Mindestmaß von %5. Erst einstellen.</translation>
     </message>
     <message>
-        <source>Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the engine&apos;s manual on the engine card, under the valves.</source>
+        <source>Cylinder %1, %2 %3: %4. The engine card has no wanted clearance to hold it against.</source>
         <extracomment>clearance.no_range</extracomment>
-        <translation>Zylinder %1, %2 %3: %4 gefunden, aber nichts, woran es zu messen wäre. Das Sollspiel aus dem Handbuch des Motors auf die Motorkarte schreiben, bei den Ventilen.</translation>
+        <translation>Zylinder %1, %2 %3: %4. Auf der Motorkarte steht kein Sollspiel, woran es zu messen wäre.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, far less than the %5 of its siblings. Check and adjust it first; the engine&apos;s manual says how much.</source>

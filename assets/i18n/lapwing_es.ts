@@ -8783,9 +8783,9 @@
         <translation>Cilindro %1, %2 %3: %4, menos que el mínimo de %5. Ajustar primero.</translation>
     </message>
     <message>
-        <source>Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the engine&apos;s manual on the engine card, under the valves.</source>
+        <source>Cylinder %1, %2 %3: %4. The engine card has no wanted clearance to hold it against.</source>
         <extracomment>clearance.no_range</extracomment>
-        <translation>Cilindro %1, %2 %3: %4 encontrado, y nada con que compararlo. Poner el juego nominal del manual del motor en la ficha del motor, en las válvulas.</translation>
+        <translation>Cilindro %1, %2 %3: %4. La ficha del motor no tiene juego nominal con que compararlo.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, far less than the %5 of its siblings. Check and adjust it first; the engine&apos;s manual says how much.</source>

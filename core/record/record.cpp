@@ -42,7 +42,7 @@ public:
             return fail("record.id_twice",
                         "Two records have the id {}: the file was not written by this app.",
                         id_of(record).text());
-        return std::visit([&](auto&& value) { return put(std::move(value)); }, std::move(record));
+        return std::visit([&](auto& value) { return put(std::move(value)); }, record);
     }
 
     Result<Dossier> done() {

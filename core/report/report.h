@@ -176,7 +176,7 @@ struct Series {
 
 /// One quantity of every cylinder over time, drawn: all of it in one tester's terms.
 struct Chart {
-    Label what;
+    Label what{};
     findings::Dimension dimension = findings::Dimension::gauge_pressure;
     struct Visit {
         Timestamp at;

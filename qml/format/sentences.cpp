@@ -314,8 +314,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("clearance.none", "Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first."),
     SAY("clearance.too_small", "Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first."),
     SAY("clearance.no_range",
-        "Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the "
-        "engine's manual on the engine card, under the valves."),
+        "Cylinder %1, %2 %3: %4. The engine card has no wanted clearance to hold it against."),
     SAY("clearance.siblings",
         "Cylinder %1, %2 %3: %4, far less than the %5 of its siblings. Check and adjust it first; the "
         "engine's manual says how much."),
