@@ -75,6 +75,7 @@ void Flow::repeat(Row header) {
     if (gathered(Repeat{header})) return;
     held_.push_back(header);
     header_ = std::move(header);
+    header_waits_ = true;
 }
 
 void Flow::end_repeat() {
@@ -93,6 +94,7 @@ void Flow::put(Row row) {
         new_column();
     for (const Row& held : std::exchange(held_, {}))
         place(held);
+    header_waits_ = false;
     if (row.height() <= room()) return place(row);
     place_in_parts(std::move(row));
 }
@@ -176,7 +178,7 @@ void Flow::new_column() {
     }
     y_ = top_ = column_top_;
     // A header that is still waiting for its first row needs no repeating.
-    if (header_ && held_.empty()) {
+    if (header_ && !header_waits_) {
         place(*header_);
         top_ = y_;
     }

@@ -98,6 +98,7 @@ private:
     std::vector<std::vector<Placed>> pages_;
     std::vector<Row> held_;
     std::optional<Row> header_;
+    bool header_waits_ = false;  ///< it is among those held
     double y_ = body_.top();
     double top_ = body_.top();  ///< below the repeated header
     double width_ = body_.width();

@@ -8,6 +8,8 @@
 
 #include <QImage>
 #include <QPainter>
+#include <utility>
+#include <vector>
 
 namespace lapwing::print {
 namespace {
@@ -44,6 +46,37 @@ private:
     std::vector<Drawn> drawn_;
     int page_ = 0;
 };
+
+/// Rows that go over to the next page together take the head of their table with them.
+TEST(Flow, RepeatsAHeadOverRowsThatAreKeptTogether) {
+    Sheet sheet;
+    sheet.flow.repeat(sheet.row(0, 100));
+    sheet.flow.put(sheet.row(1, 1500));
+    sheet.flow.put_with_next(sheet.row(2, 300));
+    sheet.flow.put(sheet.row(3, 300));
+    sheet.flow.end_repeat();
+    const auto drawn = sheet.drawn();
+    std::vector<std::pair<int, int>> seen;
+    for (const auto& one : drawn)
+        seen.emplace_back(one.page, one.name);
+    EXPECT_THAT(seen, testing::ElementsAre(std::pair(0, 0), std::pair(0, 1), std::pair(1, 0), std::pair(1, 2),
+                                           std::pair(1, 3)));
+    EXPECT_EQ(drawn.back().at, QPointF(100, 500));
+}
+
+/// One that still waits for its first row goes over with it, and stands there once.
+TEST(Flow, SetsAHeadThatWaitsForItsRowOnce) {
+    Sheet sheet;
+    sheet.flow.put(sheet.row(9, 1700));
+    sheet.flow.repeat(sheet.row(0, 100));
+    sheet.flow.put(sheet.row(1, 300));
+    sheet.flow.end_repeat();
+    const auto drawn = sheet.drawn();
+    ASSERT_EQ(drawn.size(), 3u);
+    EXPECT_EQ(drawn[1].page, 1);
+    EXPECT_EQ(drawn[1].name, 0);
+    EXPECT_EQ(drawn[2].at, QPointF(100, 200));
+}
 
 TEST(Flow, BeginsNoColumnWithSpace) {
     Sheet sheet;

@@ -201,7 +201,7 @@ TEST(HistoryPainter, NoTwoOfSixteenLinesLookAlike) {
 TEST(HistoryPlot, StandsOnRoundFiguresInTheChosenUnit) {
     report::Chart chart;
     chart.dimension = findings::Dimension::gauge_pressure;
-    chart.visits = {{Timestamp{0, 0}, "a"}, {Timestamp{1'000, 0}, "b"}, {Timestamp{4'000, 0}, "c"}};
+    chart.visits = {{{0, 0}, "a", {}}, {{1'000, 0}, "b", {}}, {{4'000, 0}, "c", {}}};
     const auto bar = [](double of) {
         return findings::Figure{findings::Dimension::gauge_pressure, of * 1e5, 0.2e5, {}, {}};
     };
