@@ -5988,24 +5988,24 @@
         <translation>Veröffentlichte Bereiche, jeder auf seinem eigenen Prüfgerät: %1. Im Bereich nach %2, grenzwertig nach %3, Fehler nach %4.</translation>
     </message>
     <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart; %7 is allowed (%8).</source>
         <extracomment>leak.spread_holds</extracomment>
-        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; %7 sind erlaubt (%8).</translation>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 am meisten zeigen, %2, und Zylinder %3 am wenigsten, %4: %6 Abstand; %7 sind erlaubt (%8).</translation>
     </message>
     <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 am meisten zeigen, %2, und Zylinder %3 am wenigsten, %4: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
     </message>
     <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart. %7 is allowed (%8): these readings can&apos;t tell on which side of that they lie.</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart. %7 is allowed (%8): these readings can&apos;t tell on which side of that they lie.</source>
         <extracomment>leak.spread_unsure</extracomment>
-        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand. Erlaubt sind %7 (%8): Diese Messwerte können nicht sagen, auf welcher Seite davon sie liegen.</translation>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 am meisten zeigen, %2, und Zylinder %3 am wenigsten, %4: %6 Abstand. Erlaubt sind %7 (%8): Diese Messwerte können nicht sagen, auf welcher Seite davon sie liegen.</translation>
     </message>
     <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart, more than the %7 allowed (%8).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand, mehr als die erlaubten %7 (%8).</translation>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 am meisten zeigen, %2, und Zylinder %3 am wenigsten, %4: %6 Abstand, mehr als die erlaubten %7 (%8).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -6381,6 +6381,11 @@
         <source>Steps of Prepare that readings hang on and that were not marked either way: %1.</source>
         <extracomment>weak.steps_open</extracomment>
         <translation>Schritte der Vorbereitung, von denen Messwerte abhängen und die weder so noch so gekennzeichnet sind: %1.</translation>
+    </message>
+    <message>
+        <source>The bores were oiled before the tests: oiled rings seal better than dry ones, so worn rings may pass as sound. Once it has run, test it again.</source>
+        <extracomment>weak.bores_oiled</extracomment>
+        <translation>Die Bohrungen wurden vor den Prüfungen geölt: Geölte Ringe dichten besser als trockene, verschlissene können so als gesund durchgehen. Nach dem nächsten Lauf noch einmal prüfen.</translation>
     </message>
     <message>
         <source>The throttle was closed: every cylinder reads low.</source>
@@ -20703,6 +20708,10 @@
     <message>
         <source>the owner says %1</source>
         <translation>der Besitzer sagt: %1</translation>
+    </message>
+    <message>
+        <source>By the rules of thumb nothing is outstanding. Findings weighs all evidence together.</source>
+        <translation>Nach den Faustregeln steht nichts aus. Der Befund wägt alle Belege zusammen.</translation>
     </message>
     <message>
         <source>Measure what you want to know, then make your own call.</source>

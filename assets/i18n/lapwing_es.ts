@@ -5988,24 +5988,24 @@
         <translation>Bandas publicadas, cada una con su propio comprobador: %1. En rango según %2, en el límite según %3, fallo según %4.</translation>
     </message>
     <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart; %7 is allowed (%8).</source>
         <extracomment>leak.spread_holds</extracomment>
-        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; se admite %7 (%8).</translation>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 el que menos, %4: %6 de diferencia; se admite %7 (%8).</translation>
     </message>
     <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; por encima de %7 mirar otra vez, por encima de %8 es un fallo (%9).</translation>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 el que menos, %4: %6 de diferencia; por encima de %7 mirar otra vez, por encima de %8 es un fallo (%9).</translation>
     </message>
     <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart. %7 is allowed (%8): these readings can&apos;t tell on which side of that they lie.</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart. %7 is allowed (%8): these readings can&apos;t tell on which side of that they lie.</source>
         <extracomment>leak.spread_unsure</extracomment>
-        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia. Se admite %7 (%8): estas lecturas no pueden decir de qué lado quedan.</translation>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 el que menos, %4: %6 de diferencia. Se admite %7 (%8): estas lecturas no pueden decir de qué lado quedan.</translation>
     </message>
     <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart, more than the %7 allowed (%8).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia, más del %7 admitido (%8).</translation>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 el que menos, %4: %6 de diferencia, más del %7 admitido (%8).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -6381,6 +6381,11 @@
         <source>Steps of Prepare that readings hang on and that were not marked either way: %1.</source>
         <extracomment>weak.steps_open</extracomment>
         <translation>Pasos de Preparar de los que dependen las lecturas y que no se marcaron ni de un modo ni de otro: %1.</translation>
+    </message>
+    <message>
+        <source>The bores were oiled before the tests: oiled rings seal better than dry ones, so worn rings may pass as sound. Once it has run, test it again.</source>
+        <extracomment>weak.bores_oiled</extracomment>
+        <translation>Los cilindros se aceitaron antes de las pruebas: los segmentos aceitados sellan mejor que los secos, y unos gastados pueden pasar por sanos. Cuando haya funcionado, probar otra vez.</translation>
     </message>
     <message>
         <source>The throttle was closed: every cylinder reads low.</source>
@@ -20703,6 +20708,10 @@
     <message>
         <source>the owner says %1</source>
         <translation>el propietario dice: %1</translation>
+    </message>
+    <message>
+        <source>By the rules of thumb nothing is outstanding. Findings weighs all evidence together.</source>
+        <translation>Según las reglas prácticas no queda nada pendiente. El diagnóstico pesa todos los indicios juntos.</translation>
     </message>
     <message>
         <source>Measure what you want to know, then make your own call.</source>

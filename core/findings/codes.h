@@ -213,6 +213,7 @@ inline constexpr auto all = std::to_array<Code>({
     // What makes readings worth less.
     {"weak.step", "wt"},
     {"weak.steps_open", "n"},
+    {"weak.bores_oiled", ""},
     {"weak.throttle_closed", ""},
     {"weak.throttle_closed_by", "ss"},
     {"weak.battery", "v"},

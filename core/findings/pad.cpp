@@ -118,6 +118,13 @@ private:
             ask("pad.slip_low", figure_of(value), other);
     }
 
+    /// What the factory calls normal needs no second look, whatever the cylinder before it read.
+    [[nodiscard]] bool is_in_range(double pa) const {
+        const auto& least = at_.limits.low ? at_.limits.low : at_.limits.lowest;
+        const auto& most = at_.limits.high;
+        return least && most && !is_below(pa, least->figure.si) && !is_above(pa, most->figure.si);
+    }
+
     /// What dials are marked in beside each other.
     void look_for_other_unit(const TypedPressure& value, double usual_pa, const Gauge* gauge) {
         if (entry_.struck.empty() || !(value.si() > 0.0) || !(usual_pa > 0.0)) return;
@@ -167,6 +174,7 @@ private:
             expected().value_or(at_.reference.assumed(
                 at_.engine.fuel == Fuel::diesel ? "usual-cranking-diesel" : "usual-cranking")),
             dial());
+        if (is_in_range(entry_.final->si())) out_.other_unit.reset();
         // One question about the same digits.
         if (!out_.other_unit) ask_slip(*entry_.final);
         if (entry_.first && entry_.first->si() > entry_.final->si())

@@ -42,6 +42,9 @@ bool step_matters(const Case& at, const PrepareReason& step) {
 }
 
 void add_steps(const Case& at, std::vector<Remark>& out) {
+    if (step_state(at.visit.session, PrepareStep::bores_oiled) == StepState::done &&
+        (did(at.visit, TestKind::dry) || did(at.visit, TestKind::leak_down)))
+        out.push_back(remark("weak.bores_oiled"));
     for (const PrepareReason& step : at.reference.prepare)
         if (step_matters(at, step) && step_state(at.visit.session, step.step) == StepState::not_done)
             out.push_back(remark("weak.step", word_of(step.step, at.engine), step.if_not_done));

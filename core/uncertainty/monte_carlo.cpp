@@ -32,7 +32,7 @@ Result<MonteCarlo> summarize(std::vector<double> trials) {
     out.u = std::sqrt(squares / (count - 1.0));
     const double tail = 0.5 * (1.0 - coverage_probability);
     const auto at = [&](double share) {
-        return trials[static_cast<std::size_t>(share * (count - 1.0) + 0.5)];
+        return trials[static_cast<std::size_t>(std::lround(share * (count - 1.0)))];
     };
     out.low = at(tail);
     out.high = at(1.0 - tail);

@@ -53,7 +53,8 @@ Result<Decoded> decode(std::span<const std::byte> file, int longest_side) {
     if (header->kind == PhotoHeader::Kind::jpeg) {
         const std::int64_t area = std::int64_t{header->width} * header->height;
         int by = 1;
-        while (by < 8 && (longest >= 2 * by * longest_side || area / (by * by) > largest_unshrinkable_px))
+        while (by < 8 &&
+               (longest >= 2 * by * longest_side || area / (std::int64_t{by} * by) > largest_unshrinkable_px))
             by *= 2;
         flag = by == 8   ? cv::IMREAD_REDUCED_COLOR_8
                : by == 4 ? cv::IMREAD_REDUCED_COLOR_4

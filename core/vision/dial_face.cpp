@@ -8,6 +8,8 @@
 #include <opencv2/imgproc.hpp>
 #include <utility>
 
+#include "core/base/stations.h"
+
 namespace lapwing::vision {
 namespace {
 
@@ -120,7 +122,7 @@ std::vector<Line> lines_of(const Face& face) {
             rows_of[i].insert(rows_of[i].end(), row, row + begin);
         }
         for (std::size_t x = 0; x < columns; ++x) {
-            std::array<float, steps> seen;
+            std::array<float, steps> seen{};
             for (std::size_t i = 0; i < steps; ++i)
                 seen[i] = rows_of[i][x];
             std::nth_element(seen.begin(), seen.begin() + steps / 4, seen.end());
@@ -135,7 +137,7 @@ double reach_of(const Face& face, const Line& line, double least, Beside sides) 
     double end = 0;
     int looked = 0;
     int seen = 0;
-    for (double along = 0.20; along < 1.08; along += 0.01) {
+    for (const double along : stations(0.20, 1.08, 0.01)) {
         ++looked;
         if (!stands_out(face, line, along, least, sides)) continue;
         ++seen;
@@ -145,16 +147,15 @@ double reach_of(const Face& face, const Line& line, double least, Beside sides) 
 }
 
 double seen_far_out(const Face& face, const Line& line, double least) {
-    int looked = 0;
-    int seen = 0;
-    for (double along = 0.72; along < 0.92; along += 0.01, ++looked)
-        seen += stands_out(face, line, along, least, Beside::average);
-    return double(seen) / looked;
+    const auto places = stations(0.72, 0.92, 0.01);
+    const auto seen = std::ranges::count_if(
+        places, [&](double along) { return stands_out(face, line, along, least, Beside::average); });
+    return double(seen) / double(places.size());
 }
 
 double worth_of(const Face& face, const Line& line, double to, double share) {
     std::vector<float> seen;
-    for (double along = 0.24; along < to; along += 0.02)
+    for (const double along : stations(0.24, to, 0.02))
         seen.push_back(seen_at(face, line, along));
     const auto place = seen.begin() + static_cast<std::ptrdiff_t>(share * double(seen.size()));
     std::nth_element(seen.begin(), place, seen.end());

@@ -11,6 +11,8 @@
 #include <opencv2/imgproc.hpp>
 #include <utility>
 
+#include "core/base/stations.h"
+
 namespace lapwing::vision {
 namespace {
 
@@ -81,9 +83,10 @@ std::vector<cv::Point2d> likely_centres(const std::vector<Edge>& edges, cv::Size
     constexpr int cell = 3;
     cv::Mat votes = cv::Mat::zeros(size.height / cell + 1, size.width / cell + 1, CV_32F);
     cv::Mat near = votes.clone();
+    const auto distances = stations(smallest, largest, cell);
     for (const Edge& e : edges)
         for (const float way : {-1.0F, 1.0F})
-            for (double d = smallest; d < largest; d += cell) {
+            for (const double d : distances) {
                 const int x = static_cast<int>(e.x + way * e.gx * d) / cell;
                 const int y = static_cast<int>(e.y + way * e.gy * d) / cell;
                 if (x < 0 || y < 0 || x >= votes.cols || y >= votes.rows) break;
@@ -195,8 +198,8 @@ Guess best_guess(const std::vector<Edge>& few, const std::vector<Edge>& all, cv:
                                            smallest, largest);
                     if (g.score > best.score) best = g;
                 }
-    double reach = step;
-    for (int round = 0; round < 4; ++round, reach *= 0.6) {
+    for (int round = 0; round < 4; ++round) {
+        const double reach = step * std::pow(0.6, round);
         // The first, long steps are told by a part of the edges as well.
         const std::vector<Edge>& edges = round < 2 ? few : all;
         if (round % 2 == 0) best = judged(edges, best, smallest, largest);

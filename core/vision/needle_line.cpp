@@ -8,6 +8,7 @@
 #include <cmath>
 #include <vector>
 
+#include "core/base/stations.h"
 #include "core/vision/dial_face.h"
 
 namespace lapwing::vision {
@@ -25,8 +26,8 @@ std::optional<Cut> cut(const cv::Mat& colour, const Face& face, const DialFrame&
     constexpr int reach = 30;
     constexpr double step = 0.004;
     std::array<double, 2 * reach + 1> difference{};
-    for (int i = -reach; i <= reach; ++i) {
-        const cv::Point2d p = line.at(along, i * step);
+    for (std::size_t i = 0; i < difference.size(); ++i) {
+        const cv::Point2d p = line.at(along, (double(i) - reach) * step);
         const cv::Vec3b plain = face.plain_at(p);
         const cv::Point2d px = frame.to_image(p);
         const int x = static_cast<int>(std::floor(px.x));
@@ -43,7 +44,7 @@ std::optional<Cut> cut(const cv::Mat& colour, const Face& face, const DialFrame&
             const double off = top * (1 - fy) + low * fy - plain[c];
             sum += off * off;
         }
-        difference[static_cast<std::size_t>(i + reach)] = std::sqrt(sum / 3);
+        difference[i] = std::sqrt(sum / 3);
     }
     // The strongest place near the axis, then both ways until it has faded by half.
     std::size_t peak = reach;
@@ -81,8 +82,8 @@ std::optional<Straight> straightened(const cv::Mat& colour, const Face& face, co
     Straight out;
     for (int round = 0; round < 4; ++round) {
         std::vector<Cut> cuts;
-        int looked = 0;
-        for (double along = from; along < to; along += 0.01, ++looked)
+        const auto places = stations(from, to, 0.01);
+        for (const double along : places)
             if (const auto c = cut(colour, face, frame, line, along, 0.4 * line.worth)) cuts.push_back(*c);
         if (cuts.size() < 12) return std::nullopt;
         // Least squares with what lies off the line weighted down, from the middle outwards.
@@ -121,7 +122,7 @@ std::optional<Straight> straightened(const cv::Mat& colour, const Face& face, co
         line.offset = (line.offset + a) * std::cos(turn);
         line.angle = wrapped(line.angle - turn);
         // Neighbouring cuts share their pixels: about one in three tells something new.
-        out = {line, std::sqrt(3.0) * sum_off / std::sqrt(sxx), weights / looked};
+        out = {line, std::sqrt(3.0) * sum_off / std::sqrt(sxx), weights / double(places.size())};
         if (std::abs(turn) < 1e-4) break;
     }
     return out;
@@ -239,12 +240,14 @@ cv::Mat without(const Face& face, const NeedleLine& needle) {
     constexpr double step = 0.005;
     cv::Mat rest = face.difference.clone();
     const Line axis{needle.angle, needle.offset, 0};
-    for (double along = -std::max(needle.tail, 0.3) - 0.1; along < needle.tip + 0.1; along += step) {
+    const auto sideways = stations(0, broadest, step);
+    for (const double along : stations(-std::max(needle.tail, 0.3) - 0.1, needle.tip + 0.1, step)) {
         // What was wiped from another place along the axis still counts as it was.
         const double faded = 0.3 * std::max<double>(seen_at(face, axis, along), needle.contrast);
         for (const double way : {1.0, -1.0}) {
             int margin = 3;
-            for (double aside = 0; aside < broadest && margin > 0; aside += step) {
+            for (const double aside : sideways) {
+                if (margin <= 0) break;
                 if (aside > 0.02 && seen_at(face, axis, along, way * aside) < faded) --margin;
                 seen_at(rest, axis, along, way * aside) = 0;
             }

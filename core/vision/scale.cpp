@@ -165,8 +165,8 @@ std::vector<Ends> likely_ends(const TickRun& run, const DialRange& range) {
     std::vector<double> strength(static_cast<std::size_t>(places), 0.0);
     std::vector<double> lengths;
     for (const Tick& t : run.ticks) {
-        strength[static_cast<std::size_t>(t.place - run.ticks.front().place + reach)] =
-            std::min(1.0, t.strength);
+        const int place = t.place - run.ticks.front().place + reach;
+        strength[static_cast<std::size_t>(place)] = std::min(1.0, t.strength);
         lengths.push_back(t.outer - t.inner);
     }
     // Every second line of a coarse scale may be a long one.

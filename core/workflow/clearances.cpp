@@ -10,7 +10,7 @@
 
 namespace lapwing::workflow {
 
-Intent keep_clearance(Clearance clearance) {
+Intent keep_clearance(const Clearance& clearance) {
     return [clearance](const Now& now) -> Result<Command> {
         const auto visit = need_visit(now, clearance.session);
         if (!visit) return tl::unexpected(visit.error());

@@ -23,7 +23,7 @@ bool says_the_same(const ExitNote& a, const ExitNote& b) {
 
 }  // namespace
 
-Intent keep_exit(ExitNote note) {
+Intent keep_exit(const ExitNote& note) {
     return [note](const Now& now) -> Result<Command> {
         const auto visit = need_visit(now, note.session);
         if (!visit) return tl::unexpected(visit.error());

@@ -147,7 +147,7 @@ Outcome run(Arguments& arguments) {
         const auto on_other = calculators::work_out(calculators::Calculator::other_tester, sheet, *reference);
         u_converted = {u_of(on_other, "calc:on_other_hole"), u_of(on_other, "calc:on_other_gap")};
     }
-    if (const auto added = add_converted(answer, arguments, tester, held->si(), unit, u_converted); !added)
+    if (auto added = add_converted(answer, arguments, tester, held->si(), unit, u_converted); !added)
         return added;
     std::vector<std::string> assumed = assumed_of(arguments);
     if (leak->state == physics::LeakState::wide_open)

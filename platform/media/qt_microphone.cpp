@@ -51,7 +51,7 @@ void QtMicrophone::read() {
     while (sound_ && listener_.heard) {
         samples_.resize(rate / 4);
         const auto bytes = sound_->read(reinterpret_cast<char*>(samples_.data()),
-                                        qint64(samples_.size() * sizeof(std::int16_t)));
+                                        static_cast<qint64>(samples_.size()) * qint64{sizeof(std::int16_t)});
         if (bytes < qint64(sizeof(std::int16_t))) return;
         listener_.heard(std::span(samples_).first(std::size_t(bytes) / sizeof(std::int16_t)));
     }

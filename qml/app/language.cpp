@@ -42,7 +42,7 @@ QString Language::spoken(const QString& wanted, const QStringList& preferred) {
     const QStringList ours{english, QStringLiteral("de"), QStringLiteral("es")};
     if (ours.contains(wanted)) return wanted;
     for (const QString& name : preferred) {
-        const QString language = name.section(QLatin1Char('-'), 0, 0).section(QLatin1Char('_'), 0, 0);
+        QString language = name.section(QLatin1Char('-'), 0, 0).section(QLatin1Char('_'), 0, 0);
         if (ours.contains(language)) return language;
     }
     return english;

@@ -27,7 +27,7 @@ namespace {
 /// Uses the app as a person would: looks for things by name, touches them, waits until they are there.
 class Hand {
 public:
-    Hand(QQuickWindow& window, QDir folder) : window_(window), folder_(std::move(folder)) {}
+    Hand(QQuickWindow& window, const QDir& folder) : window_(window), folder_(folder) {}
 
     bool wait(const std::function<bool()>& until, int ms = 5000) {
         QElapsedTimer timer;
@@ -97,8 +97,8 @@ private:
         if (item->objectName() == name) return item;
         const auto children = item->childItems();
         // The page on top comes last.
-        for (auto child = children.rbegin(); child != children.rend(); ++child)
-            if (auto* found = find(*child, name)) return found;
+        for (qsizetype i = children.size() - 1; i >= 0; --i)
+            if (auto* found = find(children[i], name)) return found;
         return nullptr;
     }
 
@@ -127,7 +127,7 @@ Result<Dossier> bring_in_demo(Hand& hand, workflow::Desk& desk, const QDir& fold
     auto incoming = exchange::read_session_file(file.toStdString(), folder.path().toStdString());
     QFile::remove(file);
     if (!incoming) return tl::unexpected(incoming.error());
-    const auto dossier = demo_told_in(QLocale().name().first(2), incoming->dossier);
+    auto dossier = demo_told_in(QLocale().name().first(2), incoming->dossier);
     if (!dossier) return dossier;
     if (auto done = run_and_wait(hand, desk, workflow::bring_in(*dossier)); !done)
         return tl::unexpected(done.error());

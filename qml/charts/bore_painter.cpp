@@ -7,6 +7,8 @@
 #include <QPainterPath>
 #include <algorithm>
 
+#include "core/base/stations.h"
+
 namespace lapwing::charts {
 
 using findings::State;
@@ -62,7 +64,7 @@ void paint_band(QPainter& painter, const QRectF& area, const BoreLook& look) {
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(area);
     painter.setClipRect(area, Qt::IntersectClip);
-    for (double y = area.top(); y < area.bottom() + area.width(); y += look.stroke * 2.5)
+    for (const double y : stations(area.top(), area.bottom() + area.width(), look.stroke * 2.5))
         painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y - area.width()));
     painter.restore();
 }

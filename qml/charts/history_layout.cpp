@@ -77,15 +77,15 @@ std::vector<Group> grouped(const HistoryFrame& frame, const HistoryPlot& plot, c
 /// Heights as near as can be to the wished ones (which ascend), `least` apart, from `top` to `bottom`.
 std::vector<double> spread(const std::vector<Group>& groups, double least, double top, double bottom) {
     struct Block {
-        double sum;
-        double count;
-        [[nodiscard]] double mean() const { return sum / count; }
+        double sum = 0.0;
+        std::size_t count = 0;
+        [[nodiscard]] double mean() const { return sum / static_cast<double>(count); }
     };
     // Less what the rows above take, the heights need only not to descend: blocks that would are put
     // together.
     std::vector<Block> blocks;
     for (std::size_t i = 0; i < groups.size(); ++i) {
-        blocks.push_back({groups[i].y - static_cast<double>(i) * least, 1.0});
+        blocks.push_back({groups[i].y - static_cast<double>(i) * least, 1});
         while (blocks.size() > 1 && blocks[blocks.size() - 2].mean() >= blocks.back().mean()) {
             const Block last = blocks.back();
             blocks.pop_back();
@@ -96,7 +96,7 @@ std::vector<double> spread(const std::vector<Group>& groups, double least, doubl
     const double lowest = std::max(top, bottom - (static_cast<double>(groups.size()) - 1.0) * least);
     std::vector<double> out;
     for (const Block& block : blocks)
-        for (double i = 0.0; i < block.count; ++i)
+        for (std::size_t i = 0; i < block.count; ++i)
             out.push_back(std::clamp(block.mean(), top, lowest) + static_cast<double>(out.size()) * least);
     return out;
 }

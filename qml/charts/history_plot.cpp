@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/stations.h"
+
 namespace lapwing::charts {
 namespace {
 
@@ -122,7 +124,7 @@ HistoryPlot plot_of(const report::Chart& chart, const format::Formatter& formatt
     const Axis axis = axis_of(chart, scale);
     out.unit = formatter.unitOf(chart.dimension);
     const int decimals = std::max(0, static_cast<int>(-std::floor(std::log10(axis.step) + 1e-9)));
-    for (double value = axis.low; value < axis.high + axis.step / 2.0; value += axis.step)
+    for (const double value : stations(axis.low, axis.high + axis.step / 2.0, axis.step))
         out.values.push_back({axis.share(value), formatter.locale().toString(value, 'f', decimals)});
 
     const auto places = places_of(chart, along);

@@ -6,6 +6,8 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "core/base/stations.h"
+
 namespace lapwing::charts {
 namespace {
 
@@ -17,7 +19,7 @@ QPen pen_of(const QColor& ink, double opacity, double width) {
 
 /// Lines at 45 degrees across the area, which clips them.
 void slants(QPainter& painter, const QRectF& area, double step, bool rising) {
-    for (double c = step; c < area.width() + area.height(); c += step) {
+    for (const double c : stations(step, area.width() + area.height(), step)) {
         const double x = rising ? area.left() + c : area.right() - c;
         const double lean = rising ? -area.height() : area.height();
         painter.drawLine(QPointF(x, area.top()), QPointF(x + lean, area.bottom()));
@@ -25,8 +27,8 @@ void slants(QPainter& painter, const QRectF& area, double step, bool rising) {
 }
 
 void circles(QPainter& painter, const QRectF& area, double step, double radius) {
-    for (double y = area.top() + step / 2; y + radius <= area.bottom(); y += step)
-        for (double x = area.left() + step / 2; x + radius <= area.right(); x += step)
+    for (const double y : stations(area.top() + step / 2, area.bottom() - radius, step))
+        for (const double x : stations(area.left() + step / 2, area.right() - radius, step))
             painter.drawEllipse(QPointF(x, y), radius, radius);
 }
 
@@ -60,10 +62,10 @@ void paint_path_pattern(QPainter& painter, const QRectF& area, const QString& pa
         slants(painter, area, 7 * unit, true);
         slants(painter, area, 7 * unit, false);
     } else if (path == QLatin1String("next_cylinder")) {
-        for (double x = area.left() + 3 * unit; x < area.right(); x += 6 * unit)
+        for (const double x : stations(area.left() + 3 * unit, area.right(), 6 * unit))
             painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
     } else if (path == QLatin1String("coolant")) {
-        for (double y = area.top() + 3 * unit; y < area.bottom(); y += 6 * unit)
+        for (const double y : stations(area.top() + 3 * unit, area.bottom(), 6 * unit))
             painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
     } else {
         circles(painter, area, 11 * unit, 3.5 * unit);

@@ -55,7 +55,8 @@ Item {
         clip: true
         model: strip.cylinders.length
         currentIndex: -1
-        boundsBehavior: Flickable.StopAtBounds
+        boundsBehavior: Flickable.DragOverBounds
+        boundsMovement: Flickable.StopAtBounds
         Component.onCompleted: {
             forceLayout();
             contentX = strip.middle;

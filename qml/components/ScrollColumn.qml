@@ -57,7 +57,9 @@ Flickable {
     contentHeight: column.height
     implicitWidth: column.implicitWidth
     implicitHeight: column.height
-    boundsBehavior: Flickable.StopAtBounds
+    // At its end it stands still, and takes the finger all the same: a swipe is no touch of what lies under it.
+    boundsBehavior: Flickable.DragOverBounds
+    boundsMovement: Flickable.StopAtBounds
     clip: contentHeight > height
     onFocusedChanged: if (focused && contains(focused))
         reveal(focused)

@@ -6,6 +6,7 @@
 #include <QPainterPath>
 #include <QtMath>
 
+#include "core/base/stations.h"
 #include "qml/components/line_drawing.h"
 
 namespace lapwing::components {
@@ -17,7 +18,7 @@ constexpr qreal thick = 2.2, thin = 1.2, arrow_line = 2.8, arrow_head = 10;
 /// Parallel lines over a rectangle, rising to the right or falling.
 QPainterPath slants(QRectF over, qreal step, bool rising) {
     QPainterPath path;
-    for (qreal x = over.left() - over.height(); x < over.right(); x += step) {
+    for (const qreal x : stations(over.left() - over.height(), over.right(), step)) {
         path.moveTo(x, rising ? over.bottom() : over.top());
         path.lineTo(x + over.height(), rising ? over.top() : over.bottom());
     }
@@ -26,8 +27,8 @@ QPainterPath slants(QRectF over, qreal step, bool rising) {
 
 QPainterPath circles(QRectF over, qreal step, qreal radius) {
     QPainterPath path;
-    for (qreal y = over.top() + step / 2; y < over.bottom(); y += step)
-        for (qreal x = over.left() + step / 2; x < over.right(); x += step)
+    for (const qreal y : stations(over.top() + step / 2, over.bottom(), step))
+        for (const qreal x : stations(over.left() + step / 2, over.right(), step))
             path.addEllipse(QPointF(x, y), radius, radius);
     return path;
 }

@@ -34,7 +34,7 @@ QByteArray renamed(QByteArray font) {
     if (table < 0) return font;
     const qsizetype strings = table + u16(font, table + 4);
     for (int i = 0; i < u16(font, table + 2); ++i) {
-        const qsizetype record = table + 6 + 12 * i;
+        const qsizetype record = table + 6 + qsizetype{12} * i;
         if (std::ranges::count(family_ids, u16(font, record + 6)) == 0) continue;
         const qsizetype at = strings + u16(font, record + 10);
         const qsizetype first_letter = font.indexOf('B', at);

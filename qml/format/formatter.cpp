@@ -55,7 +55,7 @@ QString translated(const char* english, std::string_view code) {
     return QCoreApplication::translate("Findings", english, std::string(code).c_str());
 }
 
-Formatter::Formatter(Choice choice, QLocale locale) : choice_(choice), locale_(std::move(locale)) {
+Formatter::Formatter(Choice choice, const QLocale& locale) : choice_(choice), locale_(locale) {
     locale_.setNumberOptions(QLocale::OmitGroupSeparator | QLocale::RejectGroupSeparator);
 }
 

@@ -27,7 +27,7 @@ struct Choice {
 
 class Formatter {
 public:
-    explicit Formatter(Choice choice = {}, QLocale locale = QLocale(QLocale::English));
+    explicit Formatter(Choice choice = {}, const QLocale& locale = QLocale(QLocale::English));
 
     [[nodiscard]] const Choice& choice() const { return choice_; }
     [[nodiscard]] const QLocale& locale() const { return locale_; }

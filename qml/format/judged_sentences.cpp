@@ -80,19 +80,19 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("leak.bands",
         "Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4."),
     SAY("leak.spread_holds",
-        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 "
+        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart; %7 "
         "is "
         "allowed (%8)."),
     SAY("leak.spread_borderline",
-        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; "
+        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart; "
         "above "
         "%7 look again, above %8 it is a fault (%9)."),
     SAY("leak.spread_unsure",
-        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart. %7 "
+        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart. %7 "
         "is "
         "allowed (%8): these readings can't tell on which side of that they lie."),
     SAY("leak.spread_fails",
-        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, "
+        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart, "
         "more "
         "than the %7 allowed (%8)."),
     SAY("why.leak_close", "%1 is so close to the maker's %2 that the gauges can't tell them apart."),

@@ -17,6 +17,10 @@ namespace {
 const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("weak.step", "Not done: %1. %2"),
     SAY("weak.steps_open", "Steps of Prepare that readings hang on and that were not marked either way: %1."),
+    SAY("weak.bores_oiled",
+        "The bores were oiled before the tests: oiled rings seal better than dry ones, so worn rings may "
+        "pass as "
+        "sound. Once it has run, test it again."),
     SAY("weak.throttle_closed", "The throttle was closed: every cylinder reads low."),
     SAY("weak.throttle_closed_by",
         "The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it."),

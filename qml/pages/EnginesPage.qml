@@ -142,7 +142,8 @@ AppPage {
         reuseItems: true
         // No engine is the current one: a list that is made anew would go to it, wherever a search had taken it.
         currentIndex: -1
-        boundsBehavior: Flickable.StopAtBounds
+        boundsBehavior: Flickable.DragOverBounds
+        boundsMovement: Flickable.StopAtBounds
         model: engines
 
         delegate: EngineTile {

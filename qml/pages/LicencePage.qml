@@ -27,7 +27,8 @@ AppPage {
         anchors.fill: parent
         clip: true
         spacing: Theme.gap
-        boundsBehavior: Flickable.StopAtBounds
+        boundsBehavior: Flickable.DragOverBounds
+        boundsMovement: Flickable.StopAtBounds
         model: model.licenceText(page.licence).split(/\n\s*\n/)
 
         delegate: LText {

@@ -27,7 +27,8 @@ AppPage {
         anchors.fill: parent
         clip: true
         spacing: Theme.space
-        boundsBehavior: Flickable.StopAtBounds
+        boundsBehavior: Flickable.DragOverBounds
+        boundsMovement: Flickable.StopAtBounds
         model: model.licences
 
         delegate: ListRow {

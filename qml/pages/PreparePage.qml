@@ -112,6 +112,8 @@ AppPage {
             // What was answered at an earlier look is a line; nothing folds under the thumb that answers.
             property bool folded: false
 
+            readonly property bool asksHeat: entry.key === "temperature noted"
+
             objectName: "step_" + index
             width: list.width
             Component.onCompleted: folded = (entry.state ?? "open") !== "open"
@@ -154,9 +156,19 @@ AppPage {
                     }
 
                     ChoiceRow {
+                        objectName: "heat"
+                        width: parent.width
+                        visible: step.asksHeat
+                        current: viewModel.heat
+                        options: step.asksHeat ? viewModel.heats : []
+                        onChosen: value => viewModel.noteHeat(value)
+                    }
+
+                    ChoiceRow {
                         width: parent.width
                         current: step.entry.state ?? "open"
-                        options: page.answers
+                        // That it is noted, the note says.
+                        options: page.answers.filter(answer => answer.value !== "done" || !step.asksHeat)
                         onChosen: value => viewModel.mark(step.entry.key, value === step.entry.state ? "open" : value)
                     }
                 }
@@ -167,7 +179,7 @@ AppPage {
     actions: [
         SideButton {
             objectName: "restDone"
-            visible: viewModel.open > 0 && viewModel.open < viewModel.steps.length
+            visible: viewModel.restToSay
             text: qsTr("Rest is done")
             onClicked: viewModel.restIsDone()
         },

@@ -30,7 +30,8 @@ AppPage {
         objectName: "testers"
         clip: true
         spacing: Theme.space
-        boundsBehavior: Flickable.StopAtBounds
+        boundsBehavior: Flickable.DragOverBounds
+        boundsMovement: Flickable.StopAtBounds
         model: testers
 
         delegate: ListRow {

@@ -38,9 +38,9 @@ Pieces state_pieces(const Wording& wording, findings::State state, const Style& 
     const double mark = style.size * 0.82;
     const double indent = style.size * 1.25;
     Pieces pieces = typeset(wording.formatter().name(state), style, width - indent);
-    for (std::size_t i = 0; i < pieces.size(); ++i)
-        pieces[i].draw = [draw = pieces[i].draw, first = i == 0, height = pieces[i].height, mark, indent,
-                          state](QPainter& painter, QPointF at) {
+    for (Piece& piece : pieces)
+        piece.draw = [draw = piece.draw, first = &piece == &pieces.front(), height = piece.height, mark,
+                      indent, state](QPainter& painter, QPointF at) {
             if (first)
                 charts::paint_state_mark(painter, QRectF(at.x(), at.y() + (height - mark) / 2.0, mark, mark),
                                          state, styles::bore);
@@ -83,8 +83,8 @@ void put(Flow& flow, const Wording& wording, const report::Facts& facts,
     for (std::size_t at = 0; at < facts.facts.size(); ++at) {
         const bool two = paired(facts.facts, at);
         Row row{{}, 0.0, below};
-        double x = 0.0;
-        for (std::size_t i = at; i <= at + (two ? 1 : 0); ++i, x += half + gutter) {
+        for (std::size_t i = at; i <= at + (two ? 1 : 0); ++i) {
+            const double x = i == at ? 0.0 : half + gutter;
             const report::Fact& fact = facts.facts[i];
             row.boxes.push_back({x, typeset(wording.text(fact.name), label, value_x - mm(1.5))});
             row.boxes.push_back({x + value_x, typeset(wording.text(fact.value), body,
@@ -167,9 +167,7 @@ void put(Flow& flow, const Wording& wording, const report::Sentences& sentences,
             continue;
         }
         row.boxes.push_back({x, std::move(lines)});
-        if (last_two && flow.in_columns())
-            flow.put_with_next(std::move(row));
-        else if (leading && &one == &paragraphs.back())
+        if ((last_two && flow.in_columns()) || (leading && &one == &paragraphs.back()))
             flow.put_with_next(std::move(row));
         else
             flow.put(std::move(row));

@@ -55,13 +55,12 @@ void Flow::end_whole() {
             orders[i]);
     for (std::size_t i = 0; i < orders.size(); ++i) {
         Order& order = orders[i];
-        if (height > most)
-            fill({std::move(order)});
-        else if (auto* head = std::get_if<Repeat>(&order))
-            put_with_next(std::move(head->row));  // what stays whole needs no head again
-        else if (auto* row = std::get_if<Put>(&order); row && i < last)
-            put_with_next(std::move(row->row));
-        else if (!std::holds_alternative<EndRepeat>(order))
+        // What stays whole needs no head again.
+        auto* head = height > most ? nullptr : std::get_if<Repeat>(&order);
+        auto* row = height > most || i >= last ? nullptr : std::get_if<Put>(&order);
+        if (head || row)
+            put_with_next(std::move(head ? head->row : row->row));
+        else if (height > most || !std::holds_alternative<EndRepeat>(order))
             fill({std::move(order)});
     }
 }

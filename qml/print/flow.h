@@ -66,7 +66,7 @@ public:
 private:
     struct Placed {
         QPointF at;
-        double width;
+        double width = 0.0;
         Row row;
     };
     /// What was put while columns are gathered: they can be made even only once all of it is known.

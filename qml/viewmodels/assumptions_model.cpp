@@ -110,7 +110,7 @@ void AssumptionsModel::refresh() {
         QVariantList others;
         for (const auto& other : odds->others)
             others << QVariantMap{{"text", format.reference(other.text)},
-                                  {"figure", QString::fromStdString(other.id)},
+                                  {"figure", format.locale().toString(others.size() + 1)},
                                   {"source", QString()}};
         groups_ << group(
             tr("Other sets"),

@@ -22,8 +22,36 @@ void PrepareModel::refresh() {
             {"name", format().headed(format().text(findings::word_of(reason.step, engine())))},
             {"reason", format().reference(reason.reason)},
             {"ifNotDone", format().reference(reason.if_not_done)},
-            {"state", QString::fromUtf8(word(step_state(session(), reason.step)).data())}};
+            {"state", QString::fromUtf8(word(answer(reason.step)).data())}};
     }
+}
+
+/// Warm or cold is noted when the session says which, and not by a tick.
+StepState PrepareModel::answer(PrepareStep step) const {
+    const StepState marked = step_state(session(), step);
+    if (step != PrepareStep::temperature_noted) return marked;
+    if (session().conditions.heat != EngineHeat::unknown) return StepState::done;
+    return marked == StepState::done ? StepState::open : marked;
+}
+
+QString PrepareModel::heat() const {
+    return found() ? QString::fromUtf8(word(session().conditions.heat).data()) : QString();
+}
+
+QVariantList PrepareModel::heats() const {
+    QVariantList out;
+    for (const EngineHeat one : {EngineHeat::cold, EngineHeat::warm})
+        out << QVariantMap{{"value", QString::fromUtf8(word(one).data())},
+                           {"text", format().headed(format().name(one))}};
+    return out;
+}
+
+void PrepareModel::noteHeat(const QString& heat) {
+    const auto which = from_word<EngineHeat>(heat.toStdString());
+    if (!which) return;
+    Conditions conditions = session().conditions;
+    conditions.heat = conditions.heat == *which ? EngineHeat::unknown : *which;
+    app()->run(workflow::set_conditions(session().id, conditions), this);
 }
 
 QString PrepareModel::progress() const {
@@ -59,13 +87,28 @@ int PrepareModel::open() const {
         steps_, [](const QVariant& step) { return step.toMap()["state"] == QLatin1String("open"); }));
 }
 
-void PrepareModel::restIsDone() {
+std::vector<PrepareMark> PrepareModel::rest() const {
+    const auto& symptoms = session().complaint.symptoms;
+    const bool stood = std::ranges::find(symptoms, Symptom::stood_long) != symptoms.end();
     std::vector<PrepareMark> marks;
-    for (const auto& step : steps_)
-        if (step.toMap()["state"] == QLatin1String("open"))
-            if (const auto which = from_word<PrepareStep>(step.toMap()["key"].toString().toStdString()))
-                marks.push_back({*which, StepState::done, {}});
-    if (!marks.empty()) app()->run(workflow::mark_steps(session().id, std::move(marks)), this);
+    for (const auto& step : steps_) {
+        if (step.toMap()["state"] != QLatin1String("open")) continue;
+        const auto which = from_word<PrepareStep>(step.toMap()["key"].toString().toStdString());
+        if (!which) continue;
+        if (*which == PrepareStep::temperature_noted) continue;
+        const bool oil = *which == PrepareStep::bores_oiled;
+        if (!oil || !stood) marks.push_back({*which, oil ? StepState::not_needed : StepState::done, {}});
+    }
+    return marks;
+}
+
+bool PrepareModel::restToSay() const {
+    return found() && open() < steps_.size() && !rest().empty();
+}
+
+void PrepareModel::restIsDone() {
+    if (auto marks = rest(); !marks.empty())
+        app()->run(workflow::mark_steps(session().id, std::move(marks)), this);
 }
 
 }  // namespace lapwing

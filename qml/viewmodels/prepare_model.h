@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QVariantList>
+#include <vector>
 
 #include "qml/viewmodels/session_backed.h"
 
@@ -16,6 +17,9 @@ class PrepareModel : public lapwing::SessionBacked {
     Q_PROPERTY(QVariantList steps READ steps NOTIFY refreshed)
     Q_PROPERTY(QString progress READ progress NOTIFY refreshed)
     Q_PROPERTY(int open READ open NOTIFY refreshed)
+    Q_PROPERTY(bool restToSay READ restToSay NOTIFY refreshed)
+    Q_PROPERTY(QString heat READ heat NOTIFY refreshed)
+    Q_PROPERTY(QVariantList heats READ heats CONSTANT)
     Q_PROPERTY(QVariantList cautions READ cautions NOTIFY refreshed)
 
 public:
@@ -28,8 +32,17 @@ public:
     /// {text, apart}; `apart` is one that this engine's card gives no reason for: folded, below the others.
     [[nodiscard]] QVariantList cautions() const;
 
+    /// "cold", "warm" or "unknown": what answers the step "temperature noted".
+    [[nodiscard]] QString heat() const;
+    [[nodiscard]] QVariantList heats() const;  ///< {value, text}
+    /// Notes it; what is noted already is taken away.
+    Q_INVOKABLE void noteHeat(const QString& heat);
+
     Q_INVOKABLE void mark(const QString& step, const QString& state);
-    /// All that is still open is done.
+    /// Whether some steps are answered and `restIsDone` has others left to answer.
+    [[nodiscard]] bool restToSay() const;
+    /// All that is still open is done, but for oil in the bores: what nobody ticked would spoil dry readings
+    /// on paper. Of an engine that did not stand it is not needed, of one that did it stays open.
     Q_INVOKABLE void restIsDone();
 
 protected:
@@ -37,6 +50,9 @@ protected:
     [[nodiscard]] bool wantsFindings() const override { return false; }
 
 private:
+    [[nodiscard]] StepState answer(PrepareStep step) const;
+    [[nodiscard]] std::vector<PrepareMark> rest() const;
+
     QVariantList steps_;
 };
 

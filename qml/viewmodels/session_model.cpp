@@ -296,6 +296,9 @@ QString SessionModel::nextText() const {
 }
 
 QString SessionModel::nextReason() const {
+    // Where the odds were not worked out yet they may still know a test that tells something.
+    if (next() && next()->reason.code == "next.nothing" && !app()->odds().find(evidence_in(dossier())))
+        return tr("By the rules of thumb nothing is outstanding. Findings weighs all evidence together.");
     if (next()) return format().text(next()->reason);
     return findings() && call_wanted(*app(), visit())
                ? tr("Measure what you want to know, then make your own call.")

@@ -5,6 +5,7 @@
 
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <algorithm>
 
 #include "qml/viewmodels/bores.h"
 
@@ -19,7 +20,10 @@ QVariantMap tile(const char* key, const QString& title, const QString& text, fin
 
 bool half_typed(const AppContext& app, const QString& session, const char* test) {
     const QString draft = app.draft(QStringLiteral("pad/%1/%2").arg(session, QLatin1String(test)));
-    return !QJsonDocument::fromJson(draft.toUtf8())["entries"].toObject().isEmpty();
+    const QJsonObject entries = QJsonDocument::fromJson(draft.toUtf8())["entries"].toObject();
+    // A reading that is to be measured again stands there before a digit is typed.
+    return std::any_of(entries.begin(), entries.end(),
+                       [](const QJsonValue& one) { return !one.toObject()["text"].toObject().isEmpty(); });
 }
 
 }  // namespace lapwing

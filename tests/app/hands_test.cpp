@@ -23,6 +23,7 @@ private slots:
     void a_caution_is_seen_to_its_end_before_it_is_understood();
     void which_gauge_is_asked_once_and_may_wait();
     void a_message_lies_over_the_title_and_goes_with_a_swipe();
+    void a_swipe_at_the_end_of_a_page_is_no_touch();
     void the_check_that_is_asked_for_stands_open();
     void the_folded_line_leads_to_every_field();
     void the_exits_that_are_left_are_quiet_with_one_touch();
@@ -208,6 +209,52 @@ void HandsTest::a_message_lies_over_the_title_and_goes_with_a_swipe() {
     QTest::touchEvent(&phone.window(), glass).release(1, (from + QPointF(0, 100)).toPoint());
     QVERIFY(wait_until([&] { return !thumb.sees(QStringLiteral("snack")); }));
     QCOMPARE(phone.desk().engines().size(), std::size_t(1));
+}
+
+/// Over a tall card, up and down, where the page can't move that way.
+void HandsTest::a_swipe_at_the_end_of_a_page_is_no_touch() {
+    Phone phone({320, 568});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    Stock stock(phone.desk());
+    const auto engine = stock.engine("Scooter", 1);
+    const QString row = QStringLiteral("engine_") + QString::fromStdString(engine.text());
+    DO(thumb.appears(row));
+    settle(100);
+    static auto* glass = QTest::createTouchDevice();
+    const auto swipe = [&](const QQuickItem* over, double by) {
+        const QPointF from = over->mapToScene({over->width() / 2, over->height() / 2 - by / 2});
+        QTest::touchEvent(&phone.window(), glass).press(1, from.toPoint());
+        for (int step = 1; step <= 6; ++step) {
+            QTest::touchEvent(&phone.window(), glass).move(1, (from + QPointF(0, by * step / 6)).toPoint());
+            settle(10);
+        }
+        QTest::touchEvent(&phone.window(), glass).release(1, (from + QPointF(0, by)).toPoint());
+        settle(400);
+    };
+    for (const double by : {-40.0, 40.0}) {
+        swipe(thumb.find(row), by);
+        QCOMPARE(phone.page(), QStringLiteral("Engines"));
+    }
+    const auto session = stock.session(engine, "As found");
+    phone.devices.appearance.choose({false, 2.0, true});
+    phone.go(QStringLiteral("Session"), {{"sessionId", QString::fromStdString(session.text())}});
+    DO(thumb.appears(QStringLiteral("tile_plan")));
+    settle(200);
+    auto* tile = thumb.find(QStringLiteral("tile_plan"));
+    auto* page = tile->parentItem();
+    while (page && !page->inherits("QQuickFlickable"))
+        page = page->parentItem();
+    QVERIFY(page != nullptr);
+    page->setProperty("contentY", page->property("contentHeight").toDouble() - page->height());
+    settle(100);
+    swipe(tile, -0.6 * tile->height());
+    QCOMPARE(phone.page(), QStringLiteral("Session"));
+    // A touch is one all the same.
+    phone.home();
+    DO(thumb.touch(row));
+    DO(phone.arrives(QStringLiteral("EngineCard")));
 }
 
 void HandsTest::the_check_that_is_asked_for_stands_open() {

@@ -369,13 +369,64 @@ private slots:
         QVERIFY(open_before > 3);
         prepare.restIsDone();
         at.shop.settle();
-        QCOMPARE(prepare.open(), 0);
+        // Warm or cold is noted by saying which.
+        QCOMPARE(prepare.open(), 1);
+        QCOMPARE(step_state(at.stored().session, PrepareStep::temperature_noted), StepState::open);
         QCOMPARE(step_state(at.stored().session, PrepareStep::throttle_open), StepState::done);
         QCOMPARE(step_state(at.stored().session, PrepareStep::battery), StepState::not_done);
+        // Nobody said that oil went in.
+        QCOMPARE(step_state(at.stored().session, PrepareStep::bores_oiled), StepState::not_needed);
+        QVERIFY(!prepare.restToSay());
         // Undo takes all of it back, and nothing else.
         at.shop.undo();
         QCOMPARE(prepare.open(), open_before);
         QCOMPARE(step_state(at.stored().session, PrepareStep::battery), StepState::not_done);
+    }
+
+    void warm_or_cold_is_noted_by_saying_which() {
+        MeasuredVisit at;
+        PrepareModel prepare;
+        open(prepare, at, at.session);
+        const auto state = [&] {
+            for (const auto& step : prepare.steps())
+                if (step.toMap()["key"] == QLatin1String("temperature noted"))
+                    return step.toMap()["state"].toString();
+            return QString();
+        };
+        // Ticked in a library of before, with nothing noted.
+        prepare.mark(QStringLiteral("temperature noted"), QStringLiteral("done"));
+        at.shop.settle();
+        QCOMPARE(state(), QStringLiteral("open"));
+        prepare.noteHeat(QStringLiteral("cold"));
+        at.shop.settle();
+        QCOMPARE(state(), QStringLiteral("done"));
+        QCOMPARE(at.stored().session.conditions.heat, EngineHeat::cold);
+        prepare.noteHeat(QStringLiteral("cold"));
+        at.shop.settle();
+        QCOMPARE(at.stored().session.conditions.heat, EngineHeat::unknown);
+        prepare.mark(QStringLiteral("temperature noted"), QStringLiteral("not done"));
+        at.shop.settle();
+        QCOMPARE(state(), QStringLiteral("not done"));
+    }
+
+    void whether_the_bores_of_an_engine_that_stood_were_oiled_is_not_guessed() {
+        MeasuredVisit at;
+        Session stood = at.stored().session;
+        stood.complaint.symptoms.push_back(Symptom::stood_long);
+        at.shop.desk->run(workflow::save_session(stood));
+        at.shop.settle();
+        PrepareModel prepare;
+        open(prepare, at, at.session);
+        prepare.mark(QStringLiteral("battery"), QStringLiteral("done"));
+        at.shop.settle();
+        prepare.noteHeat(QStringLiteral("warm"));
+        at.shop.settle();
+        QVERIFY(prepare.restToSay());
+        prepare.restIsDone();
+        at.shop.settle();
+        QCOMPARE(prepare.open(), 1);
+        QCOMPARE(step_state(at.stored().session, PrepareStep::bores_oiled), StepState::open);
+        QVERIFY(!prepare.restToSay());
     }
 };
 

@@ -37,6 +37,17 @@ TEST(OtherUnit, PsiOnADialInBarIsAskedAbout) {
     EXPECT_EQ(other(bench, struck("92", "9.2", "bar")), "");
 }
 
+/// A twin whose other cylinder is worn says nothing against a sound one.
+TEST(OtherUnit, WhatTheFactoryCallsNormalIsLeftAlone) {
+    Bench bench(2);
+    bench.dry(2, "6.4", "bar");
+    EXPECT_EQ(other(bench, struck("98", "9.8", "bar")), "98 psi");
+    bench.engine().limits.low = Bench::pressure("9.0", "bar");
+    bench.engine().limits.high = Bench::pressure("11.5", "bar");
+    EXPECT_EQ(other(bench, struck("98", "9.8", "bar")), "");
+    EXPECT_EQ(other(bench, struck("98", "0.98", "bar")), "98 psi");
+}
+
 TEST(OtherUnit, BarOnADialInPsiAndKilopascalToo) {
     Bench bench(1);
     EXPECT_EQ(other(bench, struck("10.5", "10.5", "psi")), "10.5 bar");

@@ -4,6 +4,7 @@
 // The rules that keep a reading from being taken for more than it is. Expected verdicts: the trade's common
 // practice as the rule states it, no source, unless a test names one.
 
+#include "core/findings/crank_way.h"
 #include "tests/core/findings/bench.h"
 
 namespace lapwing::findings {
@@ -204,6 +205,19 @@ TEST(Gauge, SelfChecksMissingOrFailedAreSaid) {
     const Findings passed = bench.find();
     EXPECT_FALSE(says(passed.weakened_by, "weak.self_check_failed"));
     EXPECT_FALSE(says(passed.weakened_by, "weak.self_check_missing"));
+}
+
+/// assets/reference/prepare.json: "The rings are oiled then: the reading is no longer a dry one."
+TEST(Conditions, OilInTheBoresWeakens) {
+    Bench bench(2);
+    bench.dry_all({"150", "150"});
+    EXPECT_FALSE(says(bench.find().weakened_by, "weak.bores_oiled"));
+    bench.session().prepare = {{PrepareStep::bores_oiled, StepState::done, {}}};
+    EXPECT_TRUE(says(bench.find().weakened_by, "weak.bores_oiled"));
+    EXPECT_EQ(oil_on_rings(bench.visit(), bench.visit().readings.front()), OnRings::oiled);
+    bench.session().prepare = {{PrepareStep::bores_oiled, StepState::not_needed, {}}};
+    EXPECT_FALSE(says(bench.find().weakened_by, "weak.bores_oiled"));
+    EXPECT_NE(oil_on_rings(bench.visit(), bench.visit().readings.front()), OnRings::oiled);
 }
 
 TEST(Conditions, WhatWasNotDoneWeakens) {

@@ -90,7 +90,7 @@ TEST_F(Plan, ATickHasItsTimeAndCanBeTakenBack) {
     const auto ticked = run(tick_plan_line(line, true));
     ASSERT_TRUE(ticked) << why(ticked);
     EXPECT_EQ(ticked->name, "plan.tick");
-    EXPECT_EQ(ticked->args, (std::vector<std::string>{"quick_fix", "done"}));
+    EXPECT_EQ(ticked->args, (std::vector<std::string>{"quick fix", "done"}));
     EXPECT_EQ(stored(line).done_at, clock.now());
     const auto open = run(tick_plan_line(line, false));
     ASSERT_TRUE(open) << why(open);
