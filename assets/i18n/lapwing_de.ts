@@ -17775,8 +17775,8 @@
         <translation>„Ölvolumen allein“ ist ein Bereich, weil niemand weiß, wie viel Öl in der Kammer blieb. Was Manometer, Streuung und Motor an Unsicherheit beitragen, ist darin nicht enthalten.</translation>
     </message>
     <message>
-        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is sure; its empty part is open. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Wahrscheinlichkeiten sagen, wie wahrscheinlich ein Zylinder mehr verliert als ein heiler, und das vor allem dort. Ein Balken zeigt, wie sich das aufteilt, was er verliert, ob viel oder wenig, soweit das sicher ist; sein leerer Teil ist offen. Neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält den Messwert ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
+        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, each part filled as far as it is sure. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation>Wahrscheinlichkeiten sagen, wie wahrscheinlich ein Zylinder mehr verliert als ein heiler, und das vor allem dort. Ein Balken zeigt, wie sich das aufteilt, was er verliert, ob viel oder wenig; jeder Teil ist so weit gefüllt, wie er sicher ist. Neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält den Messwert ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
     </message>
     <message>
         <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
@@ -18151,8 +18151,8 @@
 <context>
     <name>ShareLegend</name>
     <message>
-        <source>Share of the leak, with the range that holds it in nine cases of ten. The empty part of the bar is open:</source>
-        <translation>Anteil am Leck, mit dem Bereich, der ihn in neun von zehn Fällen enthält. Der leere Teil des Balkens ist offen:</translation>
+        <source>Share of the leak, with the range that holds it in nine cases of ten. Filled is what is sure of each, the rest is open:</source>
+        <translation>Anteil am Leck, mit dem Bereich, der ihn in neun von zehn Fällen enthält. Gefüllt ist, was davon sicher ist, der Rest ist offen:</translation>
     </message>
 </context>
 <context>

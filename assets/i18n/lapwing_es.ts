@@ -17775,8 +17775,8 @@
         <translation>«Volumen del aceite solo» es un intervalo porque nadie sabe cuánto aceite quedó en la cámara. Lo que el manómetro, la dispersión y el motor añaden de incertidumbre no está incluido.</translation>
     </message>
     <message>
-        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is sure; its empty part is open. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Las probabilidades dicen cuán probable es que un cilindro pierda más que uno sano, y sobre todo por ahí. Una barra muestra cómo se reparte lo que pierde, sea mucho o poco, hasta donde eso es seguro; su parte vacía queda abierta. Junto a cada parte está el intervalo que la contiene en nueve de cada diez casos. Un intervalo esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean a 5 % y nunca se muestran por encima de 95 %.</translation>
+        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, each part filled as far as it is sure. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation>Las probabilidades dicen cuán probable es que un cilindro pierda más que uno sano, y sobre todo por ahí. Una barra muestra cómo se reparte lo que pierde, sea mucho o poco; cada parte está rellena hasta donde es segura. Junto a cada parte está el intervalo que la contiene en nueve de cada diez casos. Un intervalo esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean a 5 % y nunca se muestran por encima de 95 %.</translation>
     </message>
     <message>
         <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
@@ -18151,8 +18151,8 @@
 <context>
     <name>ShareLegend</name>
     <message>
-        <source>Share of the leak, with the range that holds it in nine cases of ten. The empty part of the bar is open:</source>
-        <translation>Parte de la fuga, con el rango que la contiene en nueve casos de diez. La parte vacía de la barra queda abierta:</translation>
+        <source>Share of the leak, with the range that holds it in nine cases of ten. Filled is what is sure of each, the rest is open:</source>
+        <translation>Parte de la fuga, con el rango que la contiene en nueve casos de diez. Relleno está lo que es seguro de cada una, el resto queda abierto:</translation>
     </message>
 </context>
 <context>

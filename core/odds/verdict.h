@@ -84,8 +84,8 @@ std::vector<const PathOdds*> by_share(const CylinderOdds& cylinder);
 
 /// The interval to show beside a share: widened to the mean where a rare large fault draws that out of it.
 Interval shown_interval(const Interval& share);
-/// How much of the bar a share fills: what nine cases of ten have at the least. The rest stays open, so that
-/// a share of which little is known does not look like a sure one.
+/// How much of a share's part of the bar is filled: what nine cases of ten have at the least. The rest of it
+/// stays open, so that a share of which little is known does not look like a sure one.
 double drawn_share(const Interval& share);
 /// A chance as a figure for a sentence, rounded by `shown_percent`.
 findings::Figure shown_chance(double chance);

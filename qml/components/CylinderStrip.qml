@@ -55,8 +55,7 @@ Item {
         clip: true
         model: strip.cylinders.length
         currentIndex: -1
-        boundsBehavior: Flickable.DragOverBounds
-        boundsMovement: Flickable.StopAtBounds
+        boundsBehavior: Flickable.StopAtBounds
         Component.onCompleted: {
             forceLayout();
             contentX = strip.middle;

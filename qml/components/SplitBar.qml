@@ -5,9 +5,10 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lapwing.Theme
 
-// Shares of one whole side by side: `shares` is a list of {path, name, share, text}, share from 0 to 1. What they
-// leave of the whole stays an empty outline: it is open. A segment that has room writes its name; `text` is for the
-// screen reader ("exhaust 70 %, 60 to 85").
+// Shares of one whole side by side: `shares` is a list of {path, name, share, sure, text}, from 0 to 1. A segment is as
+// long as its share and filled as far as that is sure (all of it without `sure`); the rest of it is an empty outline, as
+// is what the segments leave of the whole. One that has room writes its name; `text` is for the screen reader ("exhaust
+// 70 %, 60 to 85").
 Item {
     id: bar
 
@@ -36,21 +37,36 @@ Item {
         Repeater {
             model: bar.present
 
-            PathPattern {
+            Rectangle {
                 id: segment
 
                 required property var modelData
+                readonly property real sure: Math.min(modelData.sure ?? modelData.share, modelData.share)
 
-                path: modelData.path
                 width: bar.lengthOf(modelData.share)
                 height: bar.height
+                radius: 6
+                color: "transparent"
+                border.width: 1
+                border.color: Theme.ink
+
+                PathPattern {
+                    id: filled
+
+                    objectName: "sure"
+                    path: segment.modelData.path
+                    visible: width >= 1
+                    width: Math.floor(segment.width * segment.sure / segment.modelData.share)
+                    height: segment.height
+                    anchors.left: parent.left
+                }
 
                 Rectangle {
                     visible: words.visible
                     anchors.fill: words
                     anchors.margins: -4
                     radius: 4
-                    color: segment.color
+                    color: filled.color
                 }
 
                 LText {

@@ -179,7 +179,8 @@ AppPage {
     actions: [
         SideButton {
             objectName: "restDone"
-            visible: viewModel.restToSay
+            // Always there: the way back must not make room for it under a thumb.
+            enabled: viewModel.restToSay
             text: qsTr("Rest is done")
             onClicked: viewModel.restIsDone()
         },

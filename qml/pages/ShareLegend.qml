@@ -25,7 +25,7 @@ Column {
     LText {
         width: parent.width
         role: "label"
-        text: qsTr("Share of the leak, with the range that holds it in nine cases of ten. The empty part of the bar is open:")
+        text: qsTr("Share of the leak, with the range that holds it in nine cases of ten. Filled is what is sure of each, the rest is open:")
     }
 
     Repeater {

@@ -347,8 +347,9 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP(
                 "Report",
                 "Odds say how likely it is that a cylinder leaks more than a sound one, and "
-                "mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is "
-                "sure; its empty part is open. Beside each share stands the range that holds it in nine "
+                "mostly there. A bar shows how what it leaks, much or little, is shared, each part filled as "
+                "far "
+                "as it is sure. Beside each share stands the range that holds it in nine "
                 "cases of ten. A range expected after a repair holds the reading as "
                 "often. Odds are rounded to 5 % and never shown above 95 %.");
         case Label::how_likely:

@@ -33,9 +33,12 @@ void paint_outline(QPainter& painter, const QRectF& area) {
     painter.restore();
 }
 
-void paint_part(QPainter& painter, const QRectF& area, const QString& path) {
-    painter.fillRect(area, charts::path_colour(path));
-    charts::paint_path_pattern(painter, area, path, styles::body.colour, unit);
+/// As much of the part is filled as is sure of it.
+void paint_part(QPainter& painter, const QRectF& area, const QString& path, double sure) {
+    const QRectF filled(area.topLeft(), QSizeF(area.width() * sure, area.height()));
+    painter.fillRect(filled, charts::path_colour(path));
+    charts::paint_path_pattern(painter, filled, path, styles::body.colour, unit);
+    if (sure > 0.0) paint_outline(painter, filled);
     paint_outline(painter, area);
 }
 
@@ -43,12 +46,16 @@ Piece bar_piece(const report::Shares& shares, double width) {
     return {bar_height + mm(1.4), [shares, width](QPainter& painter, QPointF at) {
                 std::vector<double> drawn;
                 for (const report::Share& share : shares.shares)
-                    drawn.push_back(odds::drawn_share({share.mean, share.low, share.high}));
+                    drawn.push_back(share.mean);
                 drawn.push_back(std::max(0.0, 1.0 - std::accumulate(drawn.begin(), drawn.end(), 0.0)));
                 const auto parts =
                     charts::split_bar(QRectF(at.x(), at.y(), width, bar_height), drawn, mm(0.4));
-                for (std::size_t i = 0; i < shares.shares.size(); ++i)
-                    if (!parts[i].isEmpty()) paint_part(painter, parts[i], key_of(shares.shares[i].path));
+                for (std::size_t i = 0; i < shares.shares.size(); ++i) {
+                    if (parts[i].isEmpty()) continue;
+                    const report::Share& share = shares.shares[i];
+                    const double sure = odds::drawn_share({share.mean, share.low, share.high});
+                    paint_part(painter, parts[i], key_of(share.path), sure / share.mean);
+                }
                 if (!parts.back().isEmpty()) paint_outline(painter, parts.back());
             }};
 }
@@ -67,7 +74,7 @@ Row legend_row(const Wording& wording, const report::Share& share, double figure
     const QString name = format.headed(format.text(odds::name_of(share.path)));
     Row row{{}, 0.0, mm(0.5)};
     row.boxes.push_back({0.0, {{swatch, [path = key_of(share.path)](QPainter& painter, QPointF at) {
-                                    paint_part(painter, QRectF(at, QSizeF(swatch, swatch)), path);
+                                    paint_part(painter, QRectF(at, QSizeF(swatch, swatch)), path, 1.0);
                                 }}}});
     row.boxes.push_back(
         {name_x, typeset(name, styles::scaled(styles::body, flow.type()), figure_x - name_x - mm(1))});

@@ -29,7 +29,7 @@ UnitList<Tag> every_unit() {
 /// With this unit offered first.
 template <class Tag>
 UnitList<Tag> led_by(Unit<Tag> first, UnitList<Tag> units) {
-    std::ranges::stable_partition(units, [&](const Unit<Tag>& unit) { return unit == first; });
+    std::stable_partition(units.begin(), units.end(), [&](const Unit<Tag>& unit) { return unit == first; });
     return units;
 }
 

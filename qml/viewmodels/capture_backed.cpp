@@ -21,7 +21,7 @@ Error denied(platform::Permission permission) {
 
 }  // namespace
 
-void CaptureBacked::allow(platform::Permission permission, std::function<void()> granted) {
+void CaptureBacked::allow(platform::Permission permission, const std::function<void()>& granted) {
     app()->devices().permissions.request(
         permission, [=, guard = QPointer(this)](platform::Permissions::State answer) {
             if (!guard) return;

@@ -35,7 +35,7 @@ signals:
 
 protected:
     /// Calls `granted` at once or after the system asked, unless this object is gone by then.
-    void allow(platform::Permission permission, std::function<void()> granted);
+    void allow(platform::Permission permission, const std::function<void()>& granted);
     void block(const Error& error, const QString& state);
     void go(const QString& state);
     /// A record for what is taken now, with its tie.

@@ -14,7 +14,7 @@ namespace lapwing {
 
 QString measure_text(const std::optional<compare::Measure>& measure, const format::Formatter& format) {
     if (!measure) return QStringLiteral("–");
-    const QString shown = format.valueText(measure->compared);
+    QString shown = format.valueText(measure->compared);
     if (!measure->converted) return shown;
     return QObject::tr("%1 (measured %2)").arg(shown, format.valueText(measure->as_measured));
 }

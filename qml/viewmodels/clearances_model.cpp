@@ -118,7 +118,7 @@ QVariantList ClearancesModel::fields() const {
 QString ClearancesModel::caption() const {
     const QString side = format().name(valve().side);
     const QString what = field_ == found_field ? tr("as found") : tr("as left");
-    const QString where = tr("Cylinder %1, %2 %3, %4").arg(cylinder_).arg(side).arg(valve().number).arg(what);
+    QString where = tr("Cylinder %1, %2 %3, %4").arg(cylinder_).arg(side).arg(valve().number).arg(what);
     if (!placed(field_).pointPlaced) return where;
     return tr("%1 (point placed; “%2” for %3)")
         .arg(where, QString(format().locale().decimalPoint()), entry().typed(field_));

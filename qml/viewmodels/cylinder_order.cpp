@@ -22,7 +22,8 @@ int index_of(const Engine& engine, int cylinder) {
 int next_without_reading(const Engine& engine, const Visit& visit, TestKind test, int here,
                          const std::function<bool(int)>& on_its_way) {
     auto order = order_of(engine, test);
-    if (const auto at = std::ranges::find(order, here); at != order.end()) std::ranges::rotate(order, at + 1);
+    if (const auto at = std::ranges::find(order, here); at != order.end())
+        std::rotate(order.begin(), at + 1, order.end());
     const auto next = std::ranges::find_if(order, [&](int number) {
         return number != here && !latest(visit.readings, test, number) && !(on_its_way && on_its_way(number));
     });

@@ -121,7 +121,7 @@ void add_firing(Lines& lines, const Engine& engine, const format::Formatter& for
     order.hint = Texts::tr("As in 1-3-4-2. It tells which cylinder's TDC comes next.");
     lines.special(order, [](Engine& e, const FormEntry& entry) -> Status {
         return forms::numbers(in_single_digits(entry.text, e)).map([&](std::vector<int> numbers) {
-            set_order(e, numbers);
+            set_order(e, std::move(numbers));
         });
     });
     auto intervals = lines.line("intervals", Texts::tr("Firing intervals"), Kind::text);
@@ -135,8 +135,8 @@ void add_firing(Lines& lines, const Engine& engine, const format::Formatter& for
         field.text = field.shown = groups_text(member(engine));
         field.hint = Texts::tr("Cylinders on one manifold, as in 1-2, 3-4. Sound carries between them.");
         lines.special(field, [member](Engine& e, const FormEntry& entry) -> Status {
-            return groups_from(entry.text).map([&](std::vector<std::vector<int>> groups) {
-                member(e) = std::move(groups);
+            return groups_from(entry.text).map([&](const std::vector<std::vector<int>>& groups) {
+                member(e) = groups;
             });
         });
     };

@@ -82,7 +82,7 @@ QVariantList FindingsModel::calls() const {
             said.code == "odds.main" || said.code == "odds.main_clearance" || said.code == "odds.seals";
         if (cylinder) item["finding"] = format().text(odds ? said : cylinder->headline);
         // Only where the findings come down on one outcome.
-        const bool named = verdict && odds->main_chance >= reference().assumed("named-from");
+        const bool named = odds && verdict && odds->main_chance >= reference().assumed("named-from");
         const auto outcome = named ? odds->main : std::nullopt;
         std::optional<bool> same;
         for (const Cause cause : called.causes)

@@ -103,8 +103,8 @@ QString LeakHuntModel::heldLine() const {
     QString figure = format().typed(*reading->held);
     // The unit once is enough.
     if (reading->held->unit() == reading->set->unit()) figure = figure.section(QLatin1Char(' '), 0, 0);
-    const QString held = reading->dial_loss ? format::shown_of_set(format(), *reading)
-                                            : tr("held %1 of %2").arg(figure, format().typed(*reading->set));
+    QString held = reading->dial_loss ? format::shown_of_set(format(), *reading)
+                                      : tr("held %1 of %2").arg(figure, format().typed(*reading->set));
     const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr;
     if (!found || !found->leak_down) return held;
     const auto* counts = leakDown();

@@ -25,8 +25,7 @@ std::vector<int> measured_in(const Visit& visit) {
     for (const auto& reading : visit.readings)
         if (reading.cylinder > 0) numbers.push_back(reading.cylinder);
     std::ranges::sort(numbers);
-    const auto twice = std::ranges::unique(numbers);
-    numbers.erase(twice.begin(), twice.end());
+    numbers.erase(std::unique(numbers.begin(), numbers.end()), numbers.end());
     return numbers;
 }
 

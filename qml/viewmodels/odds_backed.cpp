@@ -16,7 +16,8 @@ bool has_readings(const Visit& visit) {
 
 /// The whole history counts: what the engine read when it was sound says what to expect of it.
 Result<odds::WhereItLeaks> worked_out(const workflow::Desk& desk, const Dossier& evidence,
-                                      const findings::Reference& reference, odds::OddsOptions options) {
+                                      const findings::Reference& reference,
+                                      const odds::OddsOptions& options) {
     auto history = desk.dossier(evidence.engine.id);
     if (!history) return tl::unexpected(history.error());
     const auto& id = evidence.visits.front().session.id;

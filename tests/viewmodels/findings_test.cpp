@@ -58,8 +58,9 @@ private slots:
         for (const QVariant& one : shares) {
             const QVariantMap share = one.toMap();
             sum += share["mean"].toDouble();
-            // Drawn as full is only what is sure of it.
-            QVERIFY(share["share"].toDouble() <= share["mean"].toDouble() + 1e-9);
+            // As long as the share, filled only as far as it is sure.
+            QCOMPARE(share["share"].toDouble(), share["mean"].toDouble());
+            QVERIFY(share["sure"].toDouble() <= share["share"].toDouble() + 1e-9);
             QVERIFY(share["low"].toDouble() <= share["mean"].toDouble() + 1e-9);
             QVERIFY(share["mean"].toDouble() <= share["high"].toDouble() + 1e-9);
             QVERIFY(!share["name"].toString().isEmpty());
