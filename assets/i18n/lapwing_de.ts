@@ -619,7 +619,7 @@
     </message>
     <message>
         <source>Dry reading</source>
-        <translation>Trockener Messwert</translation>
+        <translation>Messwert der Trockenprüfung</translation>
     </message>
     <message>
         <source>Air in the cylinder</source>
@@ -4845,7 +4845,7 @@
     <message>
         <source>Dry reading %1 after the repair, %2 now: worse beyond doubt.</source>
         <extracomment>history.reading_worse</extracomment>
-        <translation>Trockener Messwert nach der Reparatur %1, jetzt %2: zweifelsfrei schlechter.</translation>
+        <translation>Trockenprüfung nach der Reparatur %1, jetzt %2: zweifelsfrei schlechter.</translation>
     </message>
     <message>
         <source>Leakage %1 after the repair, %2 now: more.</source>
@@ -4855,7 +4855,7 @@
     <message>
         <source>Dry reading %1 after the repair, %2 now: lower.</source>
         <extracomment>history.reading_fits</extracomment>
-        <translation>Trockener Messwert nach der Reparatur %1, jetzt %2: niedriger.</translation>
+        <translation>Trockenprüfung nach der Reparatur %1, jetzt %2: niedriger.</translation>
     </message>
     <message>
         <source>Dry test and leak-down together: worse beyond doubt.</source>
@@ -11707,12 +11707,12 @@
         <translation>Ändern</translation>
     </message>
     <message>
-        <source>Earlier</source>
-        <translation>Früher</translation>
+        <source>Up</source>
+        <translation>Nach oben</translation>
     </message>
     <message>
-        <source>Later</source>
-        <translation>Später</translation>
+        <source>Down</source>
+        <translation>Nach unten</translation>
     </message>
 </context>
 <context>
@@ -13941,7 +13941,7 @@
     <message>
         <source>Dry reading that one not yet taken is expected to be like, where no cylinder has one.</source>
         <extracomment>reading-usual, text</extracomment>
-        <translation>Trockener Messwert, wie er von einem noch nicht gemessenen erwartet wird, wo kein Zylinder einen hat.</translation>
+        <translation>Messwert der Trockenprüfung, wie er von einem noch nicht gemessenen erwartet wird, wo kein Zylinder einen hat.</translation>
     </message>
     <message>
         <source>Only how exact the gauge is there hangs on it: what another test would tell.</source>
@@ -19210,8 +19210,8 @@
         <translation>Was nicht zusammenpasst</translation>
     </message>
     <message>
-        <source>Behind the odds</source>
-        <translation>Hinter den Wahrscheinlichkeiten</translation>
+        <source>What the odds rest on</source>
+        <translation>Worauf die Wahrscheinlichkeiten beruhen</translation>
     </message>
     <message>
         <source>Others</source>

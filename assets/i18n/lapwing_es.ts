@@ -4975,7 +4975,7 @@
     <message>
         <source>not measured twice</source>
         <extracomment>change:not measured</extracomment>
-        <translation>no medido dos veces</translation>
+        <translation>falta una lectura</translation>
     </message>
     <message>
         <source>better beyond doubt</source>
@@ -10766,7 +10766,7 @@
     </message>
     <message>
         <source>For a mentor: everything in one file that any unzip opens, with checksums against damage</source>
-        <translation>Para un mentor: todo en un archivo que abre cualquier unzip, con sumas de comprobación contra daños</translation>
+        <translation>Para un mentor: todo en un archivo que abre cualquier descompresor ZIP, con sumas de comprobación contra daños</translation>
     </message>
     <message>
         <source>Table of readings (CSV)</source>
@@ -11707,12 +11707,12 @@
         <translation>Cambiar</translation>
     </message>
     <message>
-        <source>Earlier</source>
-        <translation>Antes</translation>
+        <source>Up</source>
+        <translation>Subir</translation>
     </message>
     <message>
-        <source>Later</source>
-        <translation>Más tarde</translation>
+        <source>Down</source>
+        <translation>Bajar</translation>
     </message>
 </context>
 <context>
@@ -19210,8 +19210,8 @@
         <translation>Lo que no encaja</translation>
     </message>
     <message>
-        <source>Behind the odds</source>
-        <translation>Detrás de las probabilidades</translation>
+        <source>What the odds rest on</source>
+        <translation>En qué descansan las probabilidades</translation>
     </message>
     <message>
         <source>Others</source>

@@ -101,12 +101,14 @@ AppPage {
                         spacing: Theme.space
 
                         SideButton {
+                            width: Math.min(implicitWidth, parent.width)
                             visible: viewModel.canShare
                             text: viewModel.shareText
                             onClicked: viewModel.share(made.index)
                         }
 
                         SideButton {
+                            width: Math.min(implicitWidth, parent.width)
                             text: qsTr("Save a copy")
                             onClicked: viewModel.saveCopy(made.index)
                         }

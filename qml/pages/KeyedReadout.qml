@@ -33,6 +33,9 @@ Item {
     // Not by the figure's own height, which hangs on this.
     readonly property bool beside: linesFitting < 1
 
+    // What a caption of two lines and a line under the figure leave of it.
+    readonly property real aboveLines: (rest - lineHeight - 2.6 * Theme.labelSize - 4 * Theme.space) / 1.15
+
     // Smaller where that keeps everything in sight.
     readonly property real fittingSize: (rest - Theme.space) / 1.06
     readonly property bool shrunk: beside && fittingSize >= Theme.readoutFloor
@@ -123,7 +126,7 @@ Item {
         room: readout.beside ? Infinity : readout.rest - Theme.space / 2
         leading: readout.shrunk ? 1.06 : 1.15
         unitShare: readout.beside ? 0.45 : 0.6
-        figureSize: readout.beside ? readout.besideSize : Theme.isCompact(Window.width, Window.height) ? Math.min(Theme.readoutSize, 60) : Theme.readoutSize
+        figureSize: readout.beside ? readout.besideSize : Math.max(Theme.readoutFloor, Math.min(Theme.readoutSize, Theme.isCompact(Window.width, Window.height) ? 60 : Infinity, aboveLines))
         onLineTapped: line => readout.derivationAsked(line)
     }
 

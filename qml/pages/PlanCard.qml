@@ -72,14 +72,14 @@ Panel {
             SideButton {
                 objectName: "up"
                 visible: !card.line.first
-                text: qsTr("Earlier")
+                text: qsTr("Up")
                 onClicked: card.moved(true)
             }
 
             SideButton {
                 objectName: "down"
                 visible: !card.line.last
-                text: qsTr("Later")
+                text: qsTr("Down")
                 onClicked: card.moved(false)
             }
         }

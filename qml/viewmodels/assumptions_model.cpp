@@ -98,7 +98,7 @@ void AssumptionsModel::refresh() {
                 items << item(*number, format);
                 return true;
             });
-            if (!items.isEmpty()) groups_ << group(heading, tr("Behind the odds"), items);
+            if (!items.isEmpty()) groups_ << group(heading, tr("What the odds rest on"), items);
         };
         for (const Path path : paths) {
             const std::string beginning = std::string(word(path)) + '-';

@@ -260,8 +260,17 @@ void ClearancesModel::switchUnit() {
     edited();
 }
 
+/// The one behind it that was not kept while this page stood open: who began with another valve does not come
+/// round to that one again.
+std::optional<int> ClearancesModel::nextValve() const {
+    const auto valves = valvesOfCylinder();
+    for (int i = valve_ + 1; i < static_cast<int>(valves.size()); ++i)
+        if (!kept_.contains(placeOf(cylinder_, valves[static_cast<std::size_t>(i)]))) return i;
+    return std::nullopt;
+}
+
 bool ClearancesModel::lastValve() const {
-    return valve_ + 1 >= static_cast<int>(valvesOfCylinder().size());
+    return !nextValve();
 }
 
 /// A valve of this cylinder that has no figure yet, though this one is the cylinder's last.
@@ -279,8 +288,9 @@ std::optional<int> ClearancesModel::leftOut() const {
 /// what the cylinder still lacks.
 bool ClearancesModel::advance(bool kept) {
     field_ = found_field;
-    if (const auto open = kept && lastValve() ? leftOut() : std::nullopt; open || !lastValve()) {
-        valve_ = open.value_or(valve_ + 1);
+    const auto open = kept && lastValve() ? leftOut() : std::nullopt;
+    if (open || !lastValve()) {
+        valve_ = open.value_or(*nextValve());
         comeBack();
         edited();
         return true;

@@ -64,6 +64,7 @@ private:
 
     [[nodiscard]] std::vector<Valve> valvesOfCylinder() const;
     [[nodiscard]] Valve valve() const;
+    [[nodiscard]] std::optional<int> nextValve() const;
     [[nodiscard]] bool lastValve() const;
     /// Digits as they will be taken: in mm the app places a point that nobody types.
     [[nodiscard]] format::Entry placed(const QString& field) const;

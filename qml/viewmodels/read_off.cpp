@@ -13,7 +13,7 @@ int decimals_for(double u) {
 }
 
 QString read_off(const Attachment& photo, const format::Formatter& format) {
-    const QString value = format.typed(*photo.read_value);
+    QString value = format.typed(*photo.read_value);
     if (!photo.read_uncertainty) return value;
     const double u = photo.read_uncertainty->number();
     return value + QStringLiteral(" ± ") + format.locale().toString(2 * u, 'f', decimals_for(u));

@@ -393,10 +393,9 @@ private slots:
         QCOMPARE(pad->valveIndex(), 0);
         PadBench::type(*pad, QStringLiteral("0.15"));
         pad->keep();
-        // Walked by, not kept: on to the next cylinder, and no round without end.
-        QCOMPARE(pad->valveIndex(), 1);
-        pad->keep();
+        // Both are kept: on to the next cylinder, and not round to the valve that came first.
         QCOMPARE(pad->cylinder(), 2);
+        QCOMPARE(pad->valveIndex(), 0);
         bench.shop.settle();
         QCOMPARE(bench.visit().clearances.size(), std::size_t{2});
     }
