@@ -101,7 +101,8 @@ QVariantList SettingsModel::limits() const {
 
 QVariantList SettingsModel::licences() {
     QVariantList list;
-    for (const QJsonValue one : QJsonDocument::fromJson(licence_file(QStringLiteral("licences.json"))).array())
+    for (const QJsonValue one :
+         QJsonDocument::fromJson(licence_file(QStringLiteral("licences.json"))).array())
         list << QVariantMap{{"name", one["name"].toString()},
                             {"licence", one["licence"].toString()},
                             {"holders", one["holders"].toString()}};
@@ -110,7 +111,8 @@ QVariantList SettingsModel::licences() {
 
 QString SettingsModel::licenceText(const QString& name) {
     QStringList parts;
-    for (const QJsonValue one : QJsonDocument::fromJson(licence_file(QStringLiteral("licences.json"))).array()) {
+    for (const QJsonValue one :
+         QJsonDocument::fromJson(licence_file(QStringLiteral("licences.json"))).array()) {
         if (one["name"].toString() != name) continue;
         parts << one["holders"].toString();
         for (const QJsonValue text : one["texts"].toArray())
