@@ -137,7 +137,7 @@ const Reading* oil_of_other_session(std::span<const Visit> others, const Visit& 
     return last;
 }
 
-Intent keep_reading(Reading reading, std::optional<ReadSettled> settled) {
+Intent keep_reading(const Reading& reading, std::optional<ReadSettled> settled) {
     return [reading, settled](const Now& now) -> Result<Command> {
         const auto visit = need_visit(now, reading.session);
         if (!visit) return tl::unexpected(visit.error());
@@ -154,7 +154,7 @@ Intent keep_reading(Reading reading, std::optional<ReadSettled> settled) {
     };
 }
 
-Intent redo_reading(ReadingId replaced, Reading reading, std::optional<ReadSettled> settled) {
+Intent redo_reading(ReadingId replaced, const Reading& reading, std::optional<ReadSettled> settled) {
     return [replaced, reading, settled](const Now& now) -> Result<Command> {
         const auto old = need<Reading>(now, replaced.uuid);
         if (!old) return tl::unexpected(old.error());
@@ -173,7 +173,7 @@ Intent redo_reading(ReadingId replaced, Reading reading, std::optional<ReadSettl
     };
 }
 
-Intent add_to_reading(ReadingId id, Addition more) {
+Intent add_to_reading(ReadingId id, const Addition& more) {
     return [id, more](const Now& now) -> Result<Command> {
         auto kept = need<Reading>(now, id.uuid);
         if (!kept) return tl::unexpected(kept.error());

@@ -22,7 +22,7 @@ namespace lapwing::workflow {
 /// out with it are ticked. Photos of the gauge that wait for this reading (see waiting_photos) are tied to
 /// it; those that read otherwise are noted as `settled`, where somebody said which holds. Refused: a session
 /// or cylinder that isn't there, a reading that can't exist (model's checked).
-Intent keep_reading(Reading reading, std::optional<ReadSettled> settled = {});
+Intent keep_reading(const Reading& reading, std::optional<ReadSettled> settled = {});
 
 /// Whether a session may have begun within the same work: oil of its wet tests may still be on the rings.
 bool of_the_same_work(const Session& session, Timestamp at);
@@ -34,7 +34,7 @@ const Reading* oil_of_other_session(std::span<const Visit> others, const Visit& 
 
 /// Redo: keeps `reading` in place of `replaced`, which stays in the history ("reading.redo"). Session, test
 /// and cylinder are those of the replaced one.
-Intent redo_reading(ReadingId replaced, Reading reading, std::optional<ReadSettled> settled = {});
+Intent redo_reading(ReadingId replaced, const Reading& reading, std::optional<ReadSettled> settled = {});
 
 /// What belongs to a reading that was kept without it; what is left out stays as it is.
 struct Addition {
@@ -44,7 +44,7 @@ struct Addition {
 };
 
 /// Adds to a reading what was typed after it was kept ("reading.add"; args: test, cylinder).
-Intent add_to_reading(ReadingId id, Addition more);
+Intent add_to_reading(ReadingId id, const Addition& more);
 
 /// Takes a reading out for good, undo apart ("reading.remove"). Refused while a later reading replaces it.
 /// Requests that nothing carries out any more without it are opened again in the same step.

@@ -13,7 +13,8 @@ namespace {
 /// A session whose stored form `change` alters.
 Intent change_session(SessionId id, std::string name, std::vector<std::string> args,
                       std::function<void(Session&, const Now&)> change) {
-    return [=](const Now& now) -> Result<Command> {
+    return [id, name = std::move(name), args = std::move(args),
+            change = std::move(change)](const Now& now) -> Result<Command> {
         auto session = need_session(now, id);
         if (!session) return tl::unexpected(session.error());
         change(*session, now);
@@ -50,7 +51,7 @@ static void put(Session& session, Start start) {
 }
 
 Intent open_session(SessionId id, EngineId engine_id, std::string title, Start start) {
-    return [=](const Now& now) -> Result<Command> {
+    return [id, engine_id, title = std::move(title), start](const Now& now) -> Result<Command> {
         const auto engine = need_engine(now, engine_id);
         if (!engine) return tl::unexpected(engine.error());
         const auto earlier = now.library.sessions(engine_id);
@@ -99,7 +100,7 @@ Intent save_session(Session session) {
                           });
 }
 
-Intent mark_step(SessionId session, PrepareMark mark) {
+Intent mark_step(SessionId session, const PrepareMark& mark) {
     return change_session(session, "session.step",
                           {std::string(word(mark.step)), std::string(word(mark.state))},
                           [mark](Session& stored, const Now&) { put(stored.prepare, mark); });
@@ -116,7 +117,7 @@ Intent mark_steps(SessionId session, std::vector<PrepareMark> marks) {
                           });
 }
 
-Intent set_conditions(SessionId session, Conditions conditions) {
+Intent set_conditions(SessionId session, const Conditions& conditions) {
     return change_session(session, "session.conditions", {},
                           [conditions](Session& stored, const Now&) { stored.conditions = conditions; });
 }

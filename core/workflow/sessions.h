@@ -28,13 +28,13 @@ Intent set_start(SessionId session, Start start);
 Intent save_session(Session session);
 
 /// Marks one step of Prepare ("session.step"; args: step, state).
-Intent mark_step(SessionId session, PrepareMark mark);
+Intent mark_step(SessionId session, const PrepareMark& mark);
 
 /// Marks several steps of Prepare at once ("session.prepare"; args: how many, state).
 Intent mark_steps(SessionId session, std::vector<PrepareMark> marks);
 
 /// "session.conditions".
-Intent set_conditions(SessionId session, Conditions conditions);
+Intent set_conditions(SessionId session, const Conditions& conditions);
 
 enum class TesterUse { compression, leak_down, crankcase };
 /// Chooses the session's tester for one kind of test, or none ("session.tester").

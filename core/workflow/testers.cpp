@@ -19,7 +19,7 @@ Intent save_tester(Tester tester) {
     };
 }
 
-Intent keep_check(TesterId id, TesterCheck check) {
+Intent keep_check(TesterId id, const TesterCheck& check) {
     return [=](const Now& now) -> Result<Command> {
         auto tester = need_tester(now, id);
         if (!tester) return tl::unexpected(tester.error());

@@ -12,7 +12,7 @@ namespace lapwing::workflow {
 Intent save_tester(Tester tester);
 
 /// Notes a self-check of a tester ("tester.check"; args: name, kind of check). A zero time is filled in.
-Intent keep_check(TesterId id, TesterCheck check);
+Intent keep_check(TesterId id, const TesterCheck& check);
 
 /// "tester.delete". Refused while a session or reading names it: their figures would lose their meaning.
 Intent remove_tester(TesterId id);

@@ -97,23 +97,23 @@ bool PortalFileChooser::available() const {
 void PortalFileChooser::openFile(const QString& title, const QList<FileKind>& kinds, Chosen chosen) {
     QVariantMap options;
     if (!kinds.isEmpty()) options.insert(QStringLiteral("filters"), filters(kinds));
-    ask(QStringLiteral("OpenFile"), title, options, chosen);
+    ask(QStringLiteral("OpenFile"), title, options, std::move(chosen));
 }
 
 void PortalFileChooser::saveFile(const QString& title, const QString& name, const FileKind& kind,
                                  Chosen chosen) {
     ask(QStringLiteral("SaveFile"), title,
-        {{QStringLiteral("current_name"), name}, {QStringLiteral("filters"), filters({kind})}}, chosen);
+        {{QStringLiteral("current_name"), name}, {QStringLiteral("filters"), filters({kind})}},
+        std::move(chosen));
 }
 
-void PortalFileChooser::ask(const QString& method, const QString& title, QVariantMap options,
-                            const Chosen& chosen) {
+void PortalFileChooser::ask(const QString& method, const QString& title, QVariantMap options, Chosen chosen) {
     // The portal answers by a signal of an object whose path follows from our bus name and the token, so that
     // we can listen before the dialog is there.
     const QString token = QStringLiteral("lapwing%1").arg(++asked_);
     const QString sender = bus_.baseService().mid(1).replace(QLatin1Char('.'), QLatin1Char('_'));
     const QString request = portalPath + QStringLiteral("/request/%1/%2").arg(sender, token);
-    waiting_.insert(request, chosen);
+    waiting_[request] = std::move(chosen);
     bus_.connect(portal, request, requestInterface, QStringLiteral("Response"), this,
                  SLOT(response(uint, QVariantMap, QDBusMessage)));
 

@@ -30,7 +30,7 @@ private slots:
     void response(uint answer, const QVariantMap& results, const QDBusMessage& message);
 
 private:
-    void ask(const QString& method, const QString& title, QVariantMap options, const Chosen& chosen);
+    void ask(const QString& method, const QString& title, QVariantMap options, Chosen chosen);
     void finish(const QString& request, Result<std::optional<QString>> outcome);
 
     QDBusConnection bus_;

@@ -6,6 +6,7 @@
 #include <numeric>
 #include <optional>
 
+#include "core/base/stations.h"
 #include "qml/print/blocks.h"
 #include "qml/print/styles.h"
 
@@ -176,8 +177,10 @@ Layout lay_out(const Wording& wording, const report::Table& table, double width,
     };
     // Rather slightly smaller type than a broken word; words are broken only where they never fit.
     const auto shrunk_to_fit = [&](double least_type, double most) {
-        for (layout.scale = type; layout.scale > least_type; layout.scale -= 0.06)
+        for (const double less : stations(0.0, type - least_type, 0.06)) {
+            layout.scale = type - less;
             if (fits(most)) return true;
+        }
         return false;
     };
     if (!shrunk_to_fit(type * 0.85, width)) shrunk_to_fit(least_scale, width * longest_share);
