@@ -65,15 +65,17 @@ QVariantList ClearancesModel::rail() const {
     for (const auto& cylinder : engine().cylinders) {
         auto worst = findings::State::none;
         int count = 0;
-        for (const auto which : valvesOfCylinder())
+        const auto valves = valvesOfCylinder();
+        for (const auto which : valves)
             if (const auto* clearance = recordedAt(cylinder.number, which)) {
                 worst = findings::worse(worst, stateOf(*clearance));
                 ++count;
             }
-        // The dashed ring would say that nothing was measured.
-        const bool unjudged = count > 0 && worst == findings::State::none;
+        // The dashed ring would say that nothing was measured, a good mark that all of its valves are.
+        const bool in_part = worst == findings::State::good && count < static_cast<int>(valves.size());
+        const bool unjudged = count > 0 && (worst == findings::State::none || in_part);
         list << QVariantMap{{"number", cylinder.number},
-                            {"name", tr("%1 of %2").arg(count).arg(valvesOfCylinder().size())},
+                            {"name", tr("%1 of %2").arg(count).arg(valves.size())},
                             {"state", unjudged ? measured_only : state_key(worst)},
                             {"measured", false},
                             {"row", cylinder.row},

@@ -426,6 +426,29 @@ private slots:
         QCOMPARE(mark(QStringLiteral("0")), state_key(findings::State::fault));
     }
 
+    void a_cylinder_is_marked_good_once_all_of_its_valves_are() {
+        PadBench bench;
+        const Sourced<ClearanceRange> wanted{
+            {*TypedLength::make("0.15", units::mm), *TypedLength::make("0.25", units::mm)},
+            Origin::manual,
+            {}};
+        bench.engine.valves.intake_clearance = bench.engine.valves.exhaust_clearance = wanted;
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        auto pad = bench.open<ClearancesModel>();
+        const auto mark = [&] {
+            return pad->cylinders().front().toMap()[QStringLiteral("state")].toString();
+        };
+        PadBench::type(*pad, QStringLiteral("0.2"));
+        pad->keep();
+        bench.shop.settle();
+        QCOMPARE(mark(), measured_only);
+        PadBench::type(*pad, QStringLiteral("0.2"));
+        pad->keep();
+        bench.shop.settle();
+        QCOMPARE(mark(), state_key(findings::State::good));
+    }
+
     void a_clearance_far_off_what_is_wanted_is_asked_about_once() {
         PadBench bench;
         bench.engine.valves.intake_clearance = Sourced<ClearanceRange>{
