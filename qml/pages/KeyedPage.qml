@@ -27,9 +27,9 @@ AppPage {
     readonly property bool tight: !lying && height < 700
     // Big keys take the room of rail and fields on a small screen, as large text does.
     readonly property bool crowded: (tight || lying) && Theme.textScale > 1.3 || tight && Theme.bigKeys
-    // The figure and what stands beside it, that the keys leave alone.
     // Large text: the fields that are typed into need the lines that would say what the session says, too.
     readonly property bool large: !lying && Theme.textScale > 1.5
+    // The figure and what stands beside it, that the keys leave alone.
     readonly property real figureRoom: crowded ? Math.max(Theme.readoutFloor * 1.15, 42 * Theme.textScale) : Theme.readoutFloor * 1.06
     readonly property bool ownUndo: true
     readonly property bool keepsAwake: true

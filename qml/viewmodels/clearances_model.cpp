@@ -292,7 +292,7 @@ bool ClearancesModel::advance(bool kept) {
     field_ = found_field;
     const auto open = kept && lastValve() ? leftOut() : std::nullopt;
     if (open || !lastValve()) {
-        valve_ = open.value_or(*nextValve());
+        valve_ = open ? *open : *nextValve();
         comeBack();
         edited();
         return true;

@@ -19,7 +19,7 @@ class PrepareModel : public lapwing::SessionBacked {
     Q_PROPERTY(int open READ open NOTIFY refreshed)
     Q_PROPERTY(bool restToSay READ restToSay NOTIFY refreshed)
     Q_PROPERTY(QString heat READ heat NOTIFY refreshed)
-    Q_PROPERTY(QVariantList heats READ heats CONSTANT)
+    Q_PROPERTY(QVariantList heats READ heats NOTIFY refreshed)
     Q_PROPERTY(QVariantList cautions READ cautions NOTIFY refreshed)
 
 public:
@@ -41,8 +41,9 @@ public:
     Q_INVOKABLE void mark(const QString& step, const QString& state);
     /// Whether some steps are answered and `restIsDone` has others left to answer.
     [[nodiscard]] bool restToSay() const;
-    /// All that is still open is done, but for oil in the bores: what nobody ticked would spoil dry readings
-    /// on paper. Of an engine that did not stand it is not needed, of one that did it stays open.
+    /// All that is still open is done, but for two. Warm or cold stays open until somebody says which. Oil in
+    /// the bores that nobody ticked would spoil dry readings on paper: of an engine that did not stand it is
+    /// not needed, of one that did it stays open.
     Q_INVOKABLE void restIsDone();
 
 protected:
