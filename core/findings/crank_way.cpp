@@ -91,10 +91,7 @@ OnRings oil_on_rings(const Visit& visit, const Reading& reading) {
         if (other.test == TestKind::wet && other.cylinder == reading.cylinder &&
             other.taken_at.unix_ms < reading.taken_at.unix_ms)
             return OnRings::oiled;
-    if (reading.oiled == Oiled::no) return OnRings::dry;
-    // Turned out again before the test, but not off the rings.
-    return step_state(visit.session, PrepareStep::bores_oiled) == StepState::done ? OnRings::oiled
-                                                                                  : OnRings::unknown;
+    return reading.oiled == Oiled::no ? OnRings::dry : OnRings::unknown;
 }
 
 }  // namespace lapwing::findings

@@ -60,6 +60,8 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
                             worked_on(**earlier, reading.cylinder, wet->taken_at.unix_ms, at);
         return worked && reading.oiled != Oiled::before ? Oiled::unknown : Oiled::before;
     }
+    // Turned out again before the test, but not off the rings.
+    if (!ran && step_state(visit.session, PrepareStep::bores_oiled) == StepState::done) return Oiled::before;
     // Oil that no wet test tells of: whoever put it in says so.
     return reading.oiled == Oiled::before ? Oiled::before : Oiled::no;
 }

@@ -209,6 +209,26 @@ TEST_F(UseCases, MarkOilOnTheRingsForEveryLaterReadingOfThatCylinder) {
     EXPECT_EQ(std::get<Reading>(*desk->record(RecordKind::reading, earlier.id.uuid)).oiled, Oiled::no);
 }
 
+/// assets/reference/prepare.json: "The rings are oiled then: the reading is no longer a dry one."
+TEST_F(UseCases, MarkOilOnTheRingsWhereTheBoresWereOiledBeforehand) {
+    ASSERT_TRUE(run(mark_step(session.id, {PrepareStep::bores_oiled, StepState::done, {}})));
+    const auto keep = [&](Tag tag, Oiled said) {
+        auto fresh = sample::reading(session.id, TestKind::dry, 1, "5.5");
+        fresh.taken_at = {};
+        fresh.tag = tag;
+        fresh.oiled = said;
+        const auto done = run(keep_reading(fresh));
+        EXPECT_TRUE(done) << why(done);
+        return kept(TestKind::dry, 1).oiled;
+    };
+    EXPECT_EQ(keep(Tag::as_found, Oiled::unknown), Oiled::before);
+    // Whoever read it knows better; and running burns it off.
+    EXPECT_EQ(keep(Tag::as_found, Oiled::no), Oiled::no);
+    EXPECT_EQ(keep(Tag::after_running, Oiled::unknown), Oiled::no);
+    ASSERT_TRUE(run(mark_step(session.id, {PrepareStep::bores_oiled, StepState::not_needed, {}})));
+    EXPECT_EQ(keep(Tag::as_found, Oiled::unknown), Oiled::no);
+}
+
 TEST_F(UseCases, FindOilOnTheRingsFromASessionOfTheSameDay) {
     // Common practice, no source: oil stays until the engine has run, or overnight.
     const auto keep = [&](SessionId in, TestKind test, int cylinder) {
