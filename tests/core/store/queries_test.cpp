@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <gtest/gtest.h>
+#include <sqlite3.h>
 
 #include <chrono>
 #include <thread>
@@ -56,6 +57,54 @@ TEST_F(Reads, SummarisesEnginesNewestWorkFirst) {
     EXPECT_EQ(engines[0].retest_planned_for, new_visit.retest_planned_for);
     EXPECT_EQ(engines[1].id, quiet.id);
     EXPECT_EQ(engines[1].last_session, std::nullopt);
+}
+
+TEST_F(Reads, TakesTheLaterIdWhereTwoSessionsWereOpenedAtOneMoment) {
+    const auto engine = sample::engine("Opened twice", 4);
+    std::vector<Edit> edits{Put{engine}};
+    std::string latest;
+    for (int i = 0; i < 5; ++i) {
+        auto session = session_at(engine.id, "2026-05-01T10:00:00+02:00", "At one moment");
+        session.retest_planned_for = parse_rfc3339("2026-12-01T08:00:00+01:00").value();
+        session.retest_planned_for->unix_ms += i;
+        latest = std::max(latest, session.id.text());
+        edits.push_back(Put{session});
+    }
+    put(std::move(edits));
+
+    const auto engines = queries().engines().value();
+    ASSERT_EQ(engines.size(), 1U);
+    EXPECT_EQ(engines[0].last_session->text(), latest);
+    EXPECT_EQ(engines[0].retest_planned_for,
+              queries().session(*engines[0].last_session).value()->retest_planned_for);
+}
+
+TEST_F(Reads, OpensNoRowForTheListOfEngines) {
+    // Each row takes more than half a page of the file, so that opening the rows would read a page for every
+    // one.
+    constexpr int engines = 300;
+    std::vector<Edit> edits;
+    for (int i = 0; i < engines; ++i) {
+        auto engine = sample::engine("Engine " + std::to_string(i), 4);
+        engine.history = std::string(2400, 'h');
+        auto session = sample::session(engine.id);
+        session.note = std::string(2400, 'r');
+        edits.push_back(Put{engine});
+        edits.push_back(Put{session});
+    }
+    put(std::move(edits));
+    library.reset();
+
+    const auto copy = Connection::open(Places{folder.path()}.library(), Access::copy).value();
+    const Queries asked(*copy);
+    auto* handle = copy->db().getHandle();
+    int pages = 0;
+    int most = 0;
+    sqlite3_db_status(handle, SQLITE_DBSTATUS_CACHE_MISS, &pages, &most, 1);
+    ASSERT_EQ(asked.engines()->size(), 300U);
+    sqlite3_db_status(handle, SQLITE_DBSTATUS_CACHE_MISS, &pages, &most, 0);
+    EXPECT_GT(pages, 0);
+    EXPECT_LT(pages, engines / 2);
 }
 
 TEST_F(Reads, GathersAVisitOldestFirst) {
