@@ -148,12 +148,16 @@ std::optional<Record> Desk::record(RecordKind kind, Uuid id) const {
 }
 
 Result<store::Sweep> Desk::sweep() const {
-    auto named = parts_->read([](const auto& library) { return store::named_files(library); });
+    // With a connection of its own: over thousands of photos this takes long enough for a page that waits its
+    // turn to be seen waiting.
+    const auto& places = parts_->writer.places();
+    const auto named = store::Reader::open(places).and_then(
+        [](const auto& reader) { return store::named_files(reader->queries()); });
     if (!named) {
         parts_->trouble(named.error());
         return tl::unexpected(named.error());
     }
-    return store::sweep(parts_->writer.places(), *named);
+    return store::sweep(places, *named);
 }
 
 void Desk::look(const std::function<void(const store::Queries&)>& ask) const {

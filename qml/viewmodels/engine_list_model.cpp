@@ -205,8 +205,9 @@ void EngineListModel::tellAll(const QList<int>& roles) {
 }
 
 void EngineListModel::showGlance(const QString& engineId) {
-    for (int row = 0; row < count(); ++row)
-        if (data(index(row), IdRole).toString() == engineId)
+    const auto id = EngineId::parse(engineId.toStdString());
+    for (int row = 0; id && row < count(); ++row)
+        if (engines_[rows_[static_cast<std::size_t>(row)]].id == *id)
             emit dataChanged(index(row), index(row),
                              {LastRole, BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
 }

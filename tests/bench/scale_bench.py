@@ -8,7 +8,8 @@ scale_bench.py MAKE_SCALE SCALE_APP LAPWING BARE LIBRARY_TOOL SIZE... [--plot FI
 Each size is a number of engines with five visits, a hundred readings and ten photos each; the first is the yardstick
 (20), the others grow out of it. Wanted of every size:
   the list stands within the bound of the first (twice a bare window) times 1.2, scrolls and finds as with the first,
-  times 1.2 (a frame or key below 4 ms is fast enough anyway: there the machine's own noise is larger than a fifth)
+  times 1.2 (a frame or key below 4 ms is fast enough anyway: there the machine's own noise is larger than a fifth), and
+  no frame of the scroll takes 100 ms, whatever else the app has to do after its start
   history and before-and-after of an engine at the 95th percentile under 100 ms, pages under 100 ms, every page the first
   time after the start too (one push each: what it takes is said, and it fails from 250 ms)
   a digit's key on every pad at the 95th percentile within a frame of 16 ms (said; it fails when the median is over it)
@@ -74,6 +75,8 @@ def measure(args, folder, scratch):
         fields = line.split()
         if len(fields) == 4 and re.fullmatch(r"[a-z_]+", fields[0]):
             figures[fields[0] + "/median"], figures[fields[0]] = float(fields[1]), float(fields[2])
+            if fields[0] == "scroll_frame":
+                figures["scroll_frame/worst"] = float(fields[3])
     file = scratch / "everything.backup"
     backed = ran(args.library_tool, "back-up", folder, file)
     figures["backup_s"] = float(backed.stdout)
@@ -112,6 +115,7 @@ def misses(size, at, first):
         if median > max(least * GROWTH, FAST_ENOUGH_MS):
             print(f"{name} is {median:.2f} against {least:.2f}: the goal of {GROWTH} times is MISSED")
         wants(name + "/median", max(least * GROWTH_GUARD, FAST_ENOUGH_MS))
+    goal("scroll_frame/worst", WAIT_MS, WAIT_GUARD_MS)
     for name in at:
         if name in ("history", "compare") or (name.startswith("page_") and "/" not in name):
             goal(name, WAIT_MS, WAIT_GUARD_MS)
