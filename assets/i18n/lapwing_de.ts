@@ -5925,7 +5925,7 @@
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
         <extracomment>why.below_expected</extracomment>
-        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darunter. Bei der Unsicherheit des Modells ist das kein Beweis für einen Fehler.</translation>
+        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darunter. Bei der Unsicherheit des Modells ist das kein Beweis für einen Mangel.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
@@ -5985,7 +5985,7 @@
     <message>
         <source>Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4.</source>
         <extracomment>leak.bands</extracomment>
-        <translation>Veröffentlichte Bereiche, jeder auf seinem eigenen Prüfgerät: %1. Im Bereich nach %2, grenzwertig nach %3, Fehler nach %4.</translation>
+        <translation>Veröffentlichte Bereiche, jeder auf seinem eigenen Prüfgerät: %1. Im Bereich nach %2, grenzwertig nach %3, Mangel nach %4.</translation>
     </message>
     <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart; %7 is allowed (%8).</source>
@@ -5995,7 +5995,7 @@
     <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 am meisten zeigen, %2, und Zylinder %3 am wenigsten, %4: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 am meisten zeigen, %2, und Zylinder %3 am wenigsten, %4: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Mangel (%9).</translation>
     </message>
     <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 the least, %4: %6 apart. %7 is allowed (%8): these readings can&apos;t tell on which side of that they lie.</source>
@@ -6030,7 +6030,7 @@
     <message>
         <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
         <extracomment>why.leak_tester_unknown</extracomment>
-        <translation>Bei unbekannter Drosselbohrung des Prüfgeräts kann es ebenso gut unter %1 sein: kein Fehler, bevor das Prüfgerät bekannt ist.</translation>
+        <translation>Bei unbekannter Drosselbohrung des Prüfgeräts kann es ebenso gut unter %1 sein: kein Mangel, bevor das Prüfgerät bekannt ist.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
@@ -6045,7 +6045,7 @@
     <message>
         <source>Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself it calls for another look, never a fault (%4).</source>
         <extracomment>spread.ratio_look_again</extracomment>
-        <translation>Noch einmal nachsehen bei %1: Der niedrigste hat %2 des höchsten. Eine strengere Regel verlangt mindestens %3; für sich allein verlangt sie nur, noch einmal nachzusehen, und meldet nie einen Fehler (%4).</translation>
+        <translation>Noch einmal nachsehen bei %1: Der niedrigste hat %2 des höchsten. Eine strengere Regel verlangt mindestens %3; für sich allein verlangt sie nur, noch einmal nachzusehen, und meldet nie einen Mangel (%4).</translation>
     </message>
     <message>
         <source>Below %2: %1 (%3).</source>
@@ -6330,7 +6330,7 @@
     <message>
         <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
         <extracomment>next.name_tester</extracomment>
-        <translation>Den Druckverlustprüfer und seine Drosselbohrung angeben: Ohne sie kann niemand einen Fehler von einem gut dichtenden Zylinder unterscheiden.</translation>
+        <translation>Den Druckverlustprüfer und seine Drosselbohrung angeben: Ohne sie kann niemand einen Mangel von einem gut dichtenden Zylinder unterscheiden.</translation>
     </message>
     <message>
         <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
@@ -6365,7 +6365,7 @@
     <message>
         <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
         <extracomment>next.watch</extracomment>
-        <translation>Keine Prüfung steht aus, und nichts ist bisher ein Fehler. Später erneut messen: Was zählt, ist, ob es mehr wird.</translation>
+        <translation>Keine Prüfung steht aus, und nichts ist bisher ein Mangel. Später erneut messen: Was zählt, ist, ob es mehr wird.</translation>
     </message>
     <message>
         <source>Nothing outstanding.</source>
@@ -6930,7 +6930,7 @@
     <message>
         <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
         <extracomment>note.band</extracomment>
-        <translation>%1: %5 bei %2. Im Bereich bis %3, ein Fehler über %4.</translation>
+        <translation>%1: %5 bei %2. Im Bereich bis %3, ein Mangel über %4.</translation>
     </message>
     <message>
         <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
@@ -7845,12 +7845,12 @@
     <message>
         <source>Cylinder %1 leaks little, yet there is likely a fault at %2: odds %3.</source>
         <extracomment>odds.seals_but</extracomment>
-        <translation>Zylinder %1 verliert wenig und hat doch wahrscheinlich hier einen Fehler: %2. Wahrscheinlichkeit %3.</translation>
+        <translation>Zylinder %1 verliert wenig und hat doch wahrscheinlich hier einen Mangel: %2. Wahrscheinlichkeit %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks little, yet there is a fault at %2: %3.</source>
         <extracomment>odds.likely_seals_but</extracomment>
-        <translation>Zylinder %1 verliert wenig und hat doch hier einen Fehler: %2, %3.</translation>
+        <translation>Zylinder %1 verliert wenig und hat doch hier einen Mangel: %2, %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well: odds %2.</source>
@@ -8310,7 +8310,7 @@
     <message>
         <source>Cylinder %1 loses %2: wear, not yet a fault.</source>
         <extracomment>cylinder.wear</extracomment>
-        <translation>Zylinder %1 verliert %2: Verschleiß, noch kein Fehler.</translation>
+        <translation>Zylinder %1 verliert %2: Verschleiß, noch kein Mangel.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2. Listen where the air comes out.</source>
@@ -8335,7 +8335,7 @@
     <message>
         <source>Cylinder %1 leaks %2: a fault if the tester is as assumed, perhaps none. Name the tester and its restrictor first.</source>
         <extracomment>cylinder.leaks_tester_first</extracomment>
-        <translation>Zylinder %1 verliert %2: ein Fehler, wenn das Prüfgerät wie angenommen ist, vielleicht keiner. Zuerst das Prüfgerät und seine Drosselbohrung angeben.</translation>
+        <translation>Zylinder %1 verliert %2: ein Mangel, wenn das Prüfgerät wie angenommen ist, vielleicht keiner. Zuerst das Prüfgerät und seine Drosselbohrung angeben.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell.</source>
@@ -8460,22 +8460,22 @@
     <message>
         <source>Fault at %1.</source>
         <extracomment>engine.fault</extracomment>
-        <translation>Fehler: %1.</translation>
+        <translation>Mangel: %1.</translation>
     </message>
     <message>
         <source>Borderline: %1. No fault.</source>
         <extracomment>engine.borderline</extracomment>
-        <translation>Grenzwertig: %1. Kein Fehler.</translation>
+        <translation>Grenzwertig: %1. Kein Mangel.</translation>
     </message>
     <message>
         <source>Borderline: %1. Which tester it was decides whether that is a fault: name it.</source>
         <extracomment>engine.borderline_tester_first</extracomment>
-        <translation>Grenzwertig: %1. Ob das ein Fehler ist, hängt davon ab, welches Prüfgerät es war: bitte angeben.</translation>
+        <translation>Grenzwertig: %1. Ob das ein Mangel ist, hängt davon ab, welches Prüfgerät es war: bitte angeben.</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders measured, no fault so far.</source>
         <extracomment>engine.not_all_measured</extracomment>
-        <translation>%1 von %2 Zylindern gemessen, bisher kein Fehler.</translation>
+        <translation>%1 von %2 Zylindern gemessen, bisher kein Mangel.</translation>
     </message>
     <message>
         <source>A question about %1 comes before any verdict.</source>
@@ -8715,7 +8715,7 @@
     <message>
         <source>At an earlier visit a leak-down test found a fault at %1, and none was done there since: what this visit reads does not take that back.</source>
         <extracomment>question.earlier_fault</extracomment>
-        <translation>Bei einem früheren Termin fand eine Druckverlustprüfung einen Fehler an %1, und seither gab es dort keine: Was dieser Termin zeigt, nimmt das nicht zurück.</translation>
+        <translation>Bei einem früheren Termin fand eine Druckverlustprüfung einen Mangel an %1, und seither gab es dort keine: Was dieser Termin zeigt, nimmt das nicht zurück.</translation>
     </message>
     <message>
         <source>The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is.</source>
@@ -10530,7 +10530,7 @@
     <message>
         <source>fault</source>
         <extracomment>state:fault</extracomment>
-        <translation>Fehler</translation>
+        <translation>Mangel</translation>
     </message>
     <message>
         <source>Dry test</source>
@@ -12556,7 +12556,7 @@
     <message>
         <source>Without a factory figure, a reading under this share of the least that makers in general ask for is a fault.</source>
         <extracomment>far-below-usual, text</extracomment>
-        <translation>Ohne Werksangabe ist ein Messwert unter diesem Anteil des Mindesten, das Hersteller im Allgemeinen verlangen, ein Fehler.</translation>
+        <translation>Ohne Werksangabe ist ein Messwert unter diesem Anteil des Mindesten, das Hersteller im Allgemeinen verlangen, ein Mangel.</translation>
     </message>
     <message>
         <source>Makers&apos; figures differ by a fifth or so, not by half. Not said where something lowered the reading by who knows how much.</source>
@@ -13216,7 +13216,7 @@
     <message>
         <source>Ask the workshop before you start or run an engine that is at fault: running on can make a small repair a large one.</source>
         <extracomment>report-fault, text</extracomment>
-        <translation>Bevor ein Motor mit einem Fehler gestartet oder weiter betrieben wird, die Werkstatt fragen: Weiterlaufen kann aus einer kleinen Reparatur eine große machen.</translation>
+        <translation>Bevor ein Motor mit einem Mangel gestartet oder weiter betrieben wird, die Werkstatt fragen: Weiterlaufen kann aus einer kleinen Reparatur eine große machen.</translation>
     </message>
     <message>
         <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
@@ -13261,7 +13261,7 @@
     <message>
         <source>Faults come in every size.</source>
         <extracomment>rings-leaking-spread, comment; intake-leaking-spread, comment; exhaust-leaking-spread, comment; gasket-leaking-spread, comment; next_cylinder-leaking-spread, comment; coolant-leaking-spread, comment; decompressor-leaking-spread, comment</extracomment>
-        <translation>Fehler gibt es in jeder Größe.</translation>
+        <translation>Mängel gibt es in jeder Größe.</translation>
     </message>
     <message>
         <source>Chance that the intake valves of a tested cylinder are at fault, before any evidence.</source>
@@ -14616,7 +14616,7 @@
     <message>
         <source>a fault, unless the engine&apos;s manual says otherwise</source>
         <extracomment>dry, means</extracomment>
-        <translation>ein Fehler, wenn das Handbuch des Motors nichts anderes sagt</translation>
+        <translation>ein Mangel, wenn das Handbuch des Motors nichts anderes sagt</translation>
     </message>
     <message>
         <source>Every cylinder reads low.</source>
@@ -15476,7 +15476,7 @@
     <message>
         <source>Open triangle: fault</source>
         <extracomment>findings, sign</extracomment>
-        <translation>Offenes Dreieck: Fehler</translation>
+        <translation>Offenes Dreieck: Mangel</translation>
     </message>
     <message>
         <source>something to find</source>
@@ -15526,7 +15526,7 @@
     <message>
         <source>Air at the breather called a fault</source>
         <extracomment>findings, slip</extracomment>
-        <translation>Luft an der Entlüftung als Fehler bezeichnet</translation>
+        <translation>Luft an der Entlüftung als Mangel bezeichnet</translation>
     </message>
     <message>
         <source>Rings may pass a little. Valves and joints may not.</source>
@@ -15631,7 +15631,7 @@
     <message>
         <source>The fault was a clearance, the wrong TDC or the gauge.</source>
         <extracomment>decide, then</extracomment>
-        <translation>Der Fehler war das Ventilspiel, der falsche OT oder das Manometer.</translation>
+        <translation>Der Mangel war das Ventilspiel, der falsche OT oder das Manometer.</translation>
     </message>
     <message>
         <source>No answer written down</source>
@@ -18238,7 +18238,7 @@
     </message>
     <message>
         <source>fault</source>
-        <translation>Fehler</translation>
+        <translation>Mangel</translation>
     </message>
     <message>
         <source>measured, not judged</source>
@@ -19505,7 +19505,7 @@
     </message>
     <message>
         <source>%1 fault</source>
-        <translation>%1 Fehler</translation>
+        <translation>%1 mit Mangel</translation>
     </message>
     <message>
         <source>%1 without a limit</source>
@@ -20526,6 +20526,10 @@
     <message>
         <source>Leak hunt, %1</source>
         <translation>Lecksuche, %1</translation>
+    </message>
+    <message>
+        <source>Clearance, %1 %2</source>
+        <translation>Ventilspiel, %1 %2</translation>
     </message>
     <message>
         <source>Clearance, %1</source>

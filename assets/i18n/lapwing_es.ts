@@ -20528,6 +20528,10 @@
         <translation>Búsqueda de fugas, %1</translation>
     </message>
     <message>
+        <source>Clearance, %1 %2</source>
+        <translation>Juego, %1 %2</translation>
+    </message>
+    <message>
         <source>Clearance, %1</source>
         <translation>Juego, %1</translation>
     </message>

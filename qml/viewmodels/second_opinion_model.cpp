@@ -295,7 +295,12 @@ QVariantMap SecondOpinionModel::cylinderSection(const Cylinder& cylinder) const 
     }
     for (const auto* clearance : standing(visit().clearances, number)) {
         Thing thing = thingOf(*clearance, TiedTo::clearance);
-        thing.title = tr("Clearance, %1").arg(format().name(clearance->side));
+        const auto& valves = engine().valves;
+        const bool several =
+            (clearance->side == ValveSide::intake ? valves.intake_valves : valves.exhaust_valves) > 1;
+        const QString side = format().name(clearance->side);
+        thing.title =
+            several ? tr("Clearance, %1 %2").arg(side).arg(clearance->valve) : tr("Clearance, %1").arg(side);
         things.push_back(std::move(thing));
     }
     const QString name = QString::fromStdString(cylinder.name);

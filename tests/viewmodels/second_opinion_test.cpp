@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/workflow/clearances.h"
+#include "core/workflow/engines.h"
 #include "qml/viewmodels/findings_model.h"
 #include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/second_opinion_model.h"
@@ -77,6 +79,34 @@ private slots:
         QCOMPARE(lines[2], QStringLiteral("Not done: throttle held open (cable seized)"));
         QVERIFY(lines[3].startsWith(QStringLiteral("Not marked: ")));
         QVERIFY(!lines[3].contains(QStringLiteral("battery")));
+    }
+
+    void a_clearance_says_which_valve_where_its_side_has_several() {
+        HandingShop shop;
+        shop.fill();
+        Engine engine = *shop.desk->engine(shop.engine_id);
+        engine.valves.intake_valves = 2;
+        shop.run(workflow::save_engine(engine));
+        for (const auto& [side, valve] :
+             {std::pair(ValveSide::intake, 2), std::pair(ValveSide::exhaust, 1)}) {
+            Clearance clearance;
+            clearance.session = shop.session;
+            clearance.cylinder = 1;
+            clearance.side = side;
+            clearance.valve = valve;
+            clearance.found = TypedLength::make("0.10", units::mm).value();
+            shop.run(workflow::keep_clearance(clearance));
+        }
+        SecondOpinionModel model;
+        open(model, shop);
+        QTRY_VERIFY(!model.sections().isEmpty());
+        QStringList titles;
+        for (const auto& section : model.sections())
+            for (const auto& one : section.toMap()["things"].toList())
+                if (const QString title = one.toMap()["title"].toString(); title.startsWith("Clearance"))
+                    titles << title;
+        titles.sort();
+        QCOMPARE(titles, (QStringList{"Clearance, exhaust valve", "Clearance, intake valve 2"}));
     }
 
     void photos_voice_notes_and_remarks_stand_beside_what_they_belong_to() {
